@@ -1,0 +1,19 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Files;
+
+/// <summary>The measured geometry of an axle, whichever layout it has.</summary>
+internal sealed record AxleGeometry
+{
+    public ImmutableSortedDictionary<string, MeasuredPoint> Points { get; init; } = ImmutableSortedDictionary<string, MeasuredPoint>.Empty;
+
+    public ImmutableArray<string> FreeBodies { get; init; } = [];
+
+    public ImmutableArray<FreeJoint> FreeJoints { get; init; } = [];
+
+    /// <summary>Body (with the axle's name) and hub of the left wheel.</summary>
+    public required (string Body, MeasuredPoint Hub) Left { get; init; }
+
+    public required (string Body, MeasuredPoint Hub) Right { get; init; }
+}

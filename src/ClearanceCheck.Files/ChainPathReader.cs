@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Documents.Csv;
+using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Geometry;
+using ClearanceCheck.Units;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Files;
+
+/// <summary>Reads the points along a line or pipe, typed in the file or in a table beside it.</summary>
+internal static class ChainPathReader
+{
+    private static readonly CsvColumns Columns = new(["part", "x", "y", "z"], ["in", "within"]);
+
+    public static ImmutableArray<MeasuredPoint>? Read(MappingReader reader, string id, double? within, VehicleDraft draft)
+    {
+        if (!reader.RequireOneOf("path", "path-from", "the points along its middle line")) return null;
+        Within surface = Within.For(within, draft.FileWithin, Defaults.SurfaceMm, "a surface of a pipe or hose");
+        return reader.Has("path") ? Typed(reader.Optional("path"), id, surface, draft) : FromTable(reader.Optional("path-from"), id, surface, draft);
+    }
+
+    private static ImmutableArray<MeasuredPoint>? Typed(Field field, string id, Within within, VehicleDraft draft)
+    {
+        if (field.Triples()?.Value is not { } points) return null;
+        if (points.Count < 2)
+        {
+            FileMessages.OnePointPath(field);
+            return null;
+        }
+
+        var read = ImmutableArray.CreateBuilder<MeasuredPoint>();
+        for (int i = 0; i < points.Count; i++)
+        {
+            if (i > 0 && Place(points[i].Value) == Place(points[i - 1].Value)) FileMessages.RepeatedPoint(draft.Diagnostics, points[i].Span, i + 1);
+            read.Add(draft.Point($"parts/{id}/path/{i + 1}", points[i], within));
+        }
+
+        return read.ToImmutable();
+    }
+
+    private static ImmutableArray<MeasuredPoint>? FromTable(Field field, string id, Within within, VehicleDraft draft)
+    {
+        if (field.RelativePath() is not { } path) return null;
+        if (draft.File.Beside(path.Value) is not { } content)
+        {
+            FileMessages.NoSuchFile(field, path.Value);
+            return null;
+        }
+
+        bool first = !draft.FilesBeside.Contains(path.Value);
+        if (first) draft.FilesBeside.Add(path.Value);
+
+        // A table that several parts share is reported once.
+        var diagnostics = first ? draft.Diagnostics : new Documents.DiagnosticBag();
+        CsvTable? table = CsvText.Read(path.Value, content.Span, Columns, diagnostics, LengthUnit.Millimetre);
+        if (table is null) return null;
+        var read = ImmutableArray.CreateBuilder<MeasuredPoint>();
+        Vector3d? last = null;
+        bool whole = true;
+        foreach (CsvRow row in table.Rows)
+        {
+            if (row.Required("part", "the part's id").Id() is not { } part || part.Value != id) continue;
+            whole &= ReadRow(row, id, read, ref last, within, draft);
+        }
+
+        if (!whole) return null;
+        if (read.Count >= 2) return read.ToImmutable();
+        FileMessages.TooFewRows(field, path.Value, id, read.Count);
+        return null;
+    }
+
+    private static bool ReadRow(CsvRow row, string id, ImmutableArray<MeasuredPoint>.Builder read, ref Vector3d? last, Within within, VehicleDraft draft)
+    {
+        Placed<LengthReading>? x = row.Required("x", "forward").Length(LengthRange.PlaceOnVehicle);
+        Placed<LengthReading>? y = row.Required("y", "left").Length(LengthRange.PlaceOnVehicle);
+        Placed<LengthReading>? z = row.Required("z", "up").Length(LengthRange.PlaceOnVehicle);
+        Placed<LengthReading>? own = row.Optional("within").Length(LengthRange.Allowance);
+        Field state = row.Optional("in");
+        if (state.Id() is { } typed && typed.Value != draft.States.MeasuredIn) FileMessages.OtherState(state, typed.Value, draft.States.MeasuredIn);
+        if (x is null || y is null || z is null) return false;
+        Vector3d at = new(x.Value.Length.Millimetres, y.Value.Length.Millimetres, z.Value.Length.Millimetres);
+        double step = Math.Max(x.Value.HalfStepMm, Math.Max(y.Value.HalfStepMm, z.Value.HalfStepMm));
+        if (at == last) FileMessages.RepeatedPoint(draft.Diagnostics, row.Span, read.Count + 1);
+        last = at;
+        Within half = own is null ? within : new Within(own.Value.Length.Millimetres, false, "");
+        read.Add(draft.Point($"parts/{id}/path/{read.Count + 1}", at, step, row.Span, row.Span.Text, half));
+        return true;
+    }
+
+    private static Vector3d Place(LengthTriple t) => new(t.X.Length.Millimetres, t.Y.Length.Millimetres, t.Z.Length.Millimetres);
+}

@@ -1,0 +1,80 @@
+using ClearanceCheck.Documents;
+using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Units;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Files;
+
+/// <summary>Every message of this room, one method a fault.</summary>
+internal static class FileMessages
+{
+    public static void OtherFormat(Field field) => field.Fault(
+        "file.other-format", "This program reads format 1 only.", "Write `format: 1` and check the keys against the guide.");
+
+    public static void NoAxle(Field field) => field.Fault(
+        "file.no-axle", "No axle is described, so nothing moves.", "Write `rear:` below `axles:` with its layout, points and travel.");
+
+    public static void WholeVehicle(Field field) => field.Fault(
+        "file.whole-vehicle", "A whole vehicle can't be judged yet: this version inspects axles.", "Write the names of the axles, such as `scope: [ rear ]`; the decision is then for that part alone.");
+
+    public static void OtherState(Field field, string typed, string measuredIn) => field.Fault(
+        "file.other-state",
+        $"Measured in the state {typed}, but the file's points are measured in {measuredIn}; points of two states can't be put together yet.",
+        $"Measure in {measuredIn}, or change `measured-in` for the whole file.");
+
+    public static void NotTiedToRide(MappingReader reader, string corner, string measuredIn, bool rideIsMissing) => reader.Fault(
+        "file.not-tied-to-ride",
+        $"The points were measured in the state {measuredIn}, and how far that is from ride height at {corner} is not known.",
+        $"Write `hub-to-fender: {{ {corner}: ... }}` in the state {(rideIsMissing ? MeasuringStates.Ride : measuredIn)}.");
+
+    public static void WrongSide(Field field, string name, bool left) => field.Fault(
+        "file.wrong-side",
+        $"The point {name} lies on the {(left ? "right" : "left")} of the centre plane: y is positive to the left.",
+        "Change the sign of y, or swap left and right.");
+
+    public static void JoinedToItself(Field field, string body) => field.Fault(
+        "file.joined-to-itself", $"The joint joins {body} to itself.", "Name two different bodies.");
+
+    public static void PointsOfJoint(Field field, FreeJointKind kind, int needed, int typed) => field.Fault(
+        "file.points-of-joint",
+        $"A {kind.ToString().ToLowerInvariant()} needs {needed} point{(needed == 1 ? "" : "s")}, not {typed}.",
+        needed == 2 ? "Write `at: [ [x, y, z], [x, y, z] ]`, the first on the first body." : "Write `at: [ [x, y, z] ]`.");
+
+    public static void TouchesNothing(DiagnosticBag bag, string part, Placed<string> other, IEnumerable<string> parts)
+    {
+        string? nearest = NearestWord.Find(other.Value, parts.Where(p => p != part));
+        bag.Add(Diagnostic.Error(
+            "file.touches-nothing",
+            other.Span,
+            other.Value == part ? "A part can't be meant to touch itself." : $"There is no part `{other.Value}` to touch.",
+            nearest is null ? "Write the id of another part of the file." : $"Did you mean `{nearest}`?"));
+    }
+
+    public static void ClipBeyondPath(Field field, int clip, int points) => field.Fault(
+        "file.clip-beyond-path", $"There is no point {clip}: the path has {points} points.", "Count the points of the path from 1.");
+
+    public static void OnePointPath(Field field) => field.Fault(
+        "file.one-point-path", "A line or pipe needs at least two points.", "Measure both ends and every bend between them.");
+
+    public static void TooFewRows(Field field, string file, string id, int rows) => field.Fault(
+        "file.too-few-rows", $"The table {file} has {rows} row{(rows == 1 ? "" : "s")} for `{id}`; a line or pipe needs at least two.", $"Put `{id}` in the column `part` of each of its points.");
+
+    public static void NoSuchFile(Field field, string path) => field.Fault(
+        "file.not-found", $"There is no file {VisibleText.Of(path)} beside the inspection file.", "Check the spelling, or put the table into the same folder.");
+
+    public static void RepeatedPoint(DiagnosticBag bag, SourceSpan span, int number) => bag.Add(Diagnostic.Note(
+        "file.repeated-point", span, $"Point {number} repeats the one before it; the two count as one.", "Leave one out, or measure it again if it was meant to be another."));
+
+    public static void CrushedToNothing(Field field) => field.Fault(
+        "file.crushed-to-nothing", "The stop can't be crushed by its whole height.", "Type what it gives under load: about half of its height for rubber.");
+
+    public static void SamePlaceTwice(MappingReader reader, string what) => reader.Fault(
+        "file.same-place-twice", $"Both ends of {what} are typed as the same point.", "Measure both ends.");
+
+    public static void ClosedNotShorter(MappingReader reader, Placed<LengthReading> closed, Placed<LengthReading> open) => reader.Fault(
+        "file.closed-not-shorter",
+        "The closed length is not shorter than the open one.",
+        "Measure mount to mount, once fully closed and once fully open.",
+        new RelatedSpan(closed.Span, "closed"),
+        new RelatedSpan(open.Span, "open"));
+}

@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Documents;
+using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Geometry;
+using ClearanceCheck.Units;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Files;
+
+/// <summary>The model while it is being read: what is known so far and where it stands.</summary>
+internal sealed class VehicleDraft(InspectionFile file)
+{
+    private readonly ImmutableSortedDictionary<string, SourceSpan>.Builder places = ImmutableSortedDictionary.CreateBuilder<string, SourceSpan>(StringComparer.Ordinal);
+    private readonly List<TypedReading> readings = [];
+    private int parameters;
+
+    public InspectionFile File => file;
+
+    public DiagnosticBag Diagnostics { get; } = new();
+
+    public ParameterVectorBuilder Parameters { get; } = new();
+
+    public List<ModelAssumption> Assumptions { get; } = [];
+
+    public List<string> FilesBeside { get; } = [];
+
+    /// <summary>Half-width for all points and tape readings of the file, mm; null when the file says none.</summary>
+    public double? FileWithin { get; set; }
+
+    public VehicleDescription? Description { get; set; }
+
+    public MeasuringStates States { get; set; } = MeasuringStates.None;
+
+    public List<Axle> Axles { get; } = [];
+
+    /// <summary>Bodies that parts may be fixed to.</summary>
+    public List<string> Bodies { get; } = [Vehicle.Chassis, .. FixedBodies.All];
+
+    public ImmutableArray<string> Scope { get; set; } = [];
+
+    public List<Part> Parts { get; } = [];
+
+    public ImmutableSortedDictionary<string, SourceSpan> Places => places.ToImmutable();
+
+    public Vehicle Build() => new()
+    {
+        Description = Description!,
+        Scope = Scope,
+        Parameters = Parameters.Build(),
+        Axles = [.. Axles],
+        Parts = [.. Parts],
+        FixedBodies = FixedBodies.All,
+        Assumptions = [.. Assumptions],
+        Readings = [.. readings],
+    };
+
+    public void Remember(string path, SourceSpan span) => places[path] = span;
+
+    /// <summary>Takes a point into the parameter vector.</summary>
+    /// <param name="path">Its path in the model.</param>
+    /// <param name="typed">The point as read.</param>
+    /// <param name="within">The half-width that applies.</param>
+    public MeasuredPoint Point(string path, Placed<LengthTriple> typed, Within within)
+    {
+        LengthTriple t = typed.Value;
+        double step = Math.Max(t.X.HalfStepMm, Math.Max(t.Y.HalfStepMm, t.Z.HalfStepMm));
+        return Point(path, new Vector3d(t.X.Length.Millimetres, t.Y.Length.Millimetres, t.Z.Length.Millimetres), step, typed.Node.Span, typed.Node.Span.Text, within);
+    }
+
+    /// <summary>Takes a point from a table into the parameter vector.</summary>
+    public MeasuredPoint Point(string path, Vector3d at, double halfStepMm, SourceSpan span, string typed, Within within)
+    {
+        Remember(path, span);
+        readings.Add(new TypedReading(path, Shown(typed), parameters, true));
+        parameters += 3;
+        Assume(path, within);
+        return Parameters.Point(path, at, Math.Max(within.HalfWidthMm, halfStepMm), within.IsAssumed);
+    }
+
+    /// <summary>Takes a length into the parameter vector.</summary>
+    /// <param name="path">Its path in the model.</param>
+    /// <param name="typed">The length as read.</param>
+    /// <param name="within">The half-width that applies.</param>
+    /// <param name="widen">True for a reading, whose typed digits can widen it; false for a size that was taken from a maker or a caliper.</param>
+    public MeasuredLength Length(string path, Placed<LengthReading> typed, Within within, bool widen = true)
+    {
+        double half = widen ? Math.Max(within.HalfWidthMm, typed.Value.HalfStepMm) : within.HalfWidthMm;
+        Remember(path, typed.Span);
+        readings.Add(new TypedReading(path, Shown(typed.Span.Text), parameters, false));
+        Assume(path, within);
+        return Computed(path, typed.Value.Length.Millimetres, half, within.IsAssumed);
+    }
+
+    /// <summary>Takes a number that nobody typed into the parameter vector.</summary>
+    public MeasuredLength Computed(string path, double valueMm, double halfWidthMm, bool withinIsAssumed)
+    {
+        parameters++;
+        return Parameters.Length(path, valueMm, halfWidthMm, withinIsAssumed);
+    }
+
+    private void Assume(string path, Within within)
+    {
+        if (within.IsAssumed) Assumptions.Add(new ModelAssumption(path, $"Give or take not typed: {NumberFormat.UpTo(within.HalfWidthMm, 2)} mm each way ({within.Why}; common practice, no source)."));
+    }
+
+    private static string Shown(string typed) => VisibleText.Of(string.Join(' ', typed.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
+}

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Inspecting.Results;
+using ClearanceCheck.Kinematics;
+using ClearanceCheck.Mechanics.Poses;
+using ClearanceCheck.Quantities;
+using ClearanceCheck.Sweeping;
+
+namespace ClearanceCheck.Inspecting.Evidencing;
+
+/// <summary>A quantity over each coordinate in turn, the others kept at the worst pose: pictures, never read back.</summary>
+internal static class PlotBuilder
+{
+    private const int Steps = 48;
+    private const double StopGiveMm = 0.2;
+
+    public static ImmutableArray<PlotCard> Plots(Quantity quantity, MeasureRequest request, AxleModule? module, ImmutableArray<double> worst)
+    {
+        if (module is null) return [];
+        var plots = ImmutableArray.CreateBuilder<PlotCard>();
+        for (int d = 0; d < worst.Length; d++) plots.Add(Plot(quantity, request, module, worst, d));
+        return plots.ToImmutable();
+    }
+
+    private static PlotCard Plot(Quantity quantity, MeasureRequest request, AxleModule module, ImmutableArray<double> worst, int coordinate)
+    {
+        Mechanics.Poses.PoseCoordinate c = module.Motion.Box.Coordinates[coordinate];
+        var space = new ReachableSpace(module.Motion);
+        var points = ImmutableArray.CreateBuilder<PlotPoint>();
+        SortedSet<double> stations = [.. Enumerable.Range(0, Steps + 1).Select(i => c.Low + ((c.High - c.Low) * i / Steps)), worst[coordinate]];
+        double[] pose = [.. worst];
+        foreach (double at in stations)
+        {
+            pose[coordinate] = at;
+            if (quantity.At(request, pose) is not { } value || !double.IsFinite(value)) continue;
+            SolvedPose solved = module.Motion.At((ReadOnlySpan<double>)pose);
+            points.Add(new PlotPoint(at, value, space.LeastReserve(solved) >= -StopGiveMm));
+        }
+
+        string side = coordinate == 0 ? "left" : "right";
+        return new PlotCard(c.Name, $"{module.Axle.Name} {side} wheel travel", "mm", worst[coordinate], points.ToImmutable());
+    }
+}

@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Inspecting.Evidencing;
+using ClearanceCheck.Inspecting.Judging;
+using ClearanceCheck.Inspecting.Planning;
+using ClearanceCheck.Inspecting.Results;
+using ClearanceCheck.Kinematics;
+using ClearanceCheck.Mechanics.Linkages;
+using ClearanceCheck.Quantities;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Inspecting;
+
+/// <summary>The main job: plan, measure, judge, decide.</summary>
+public static class Inspector
+{
+    /// <summary>Inspects a vehicle.</summary>
+    /// <param name="request">Everything it is made from.</param>
+    /// <param name="progress">Told how many measurements are done, of how many; never read back.</param>
+    /// <returns>The result, or the axle whose links don't let it move and why.</returns>
+    public static (InspectionResult? Result, string? Axle, LinkageFault? Fault) Run(InspectionRequest request, IProgress<(int Done, int Of)>? progress = null)
+    {
+        Vehicle vehicle = request.Vehicle;
+        (VehicleMotion? motion, string? axle, LinkageFault? fault) = VehicleMotion.Build(vehicle, vehicle.Parameters.Nominal.ToArray());
+        if (motion is null) return (null, axle, fault);
+        var plan = new InspectionPlan(motion, request.Library, request.Quantities);
+        ImmutableArray<PlannedMeasurement> planned = plan.Measurements;
+        var findings = new ImmutableArray<Finding>[planned.Length];
+        var measurements = new Measurement[planned.Length];
+        var builder = new FindingBuilder(vehicle, new EvidenceBuilder(motion, request.CoverageFactor), request.CoverageFactor);
+        int done = 0;
+
+        // Each measurement writes to its own slot and is searched by one thread alone, so the result does not depend on the threads.
+        Parallel.For(0, planned.Length, new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, request.Threads) }, i =>
+        {
+            PlannedMeasurement own = planned[i];
+            MeasureRequest ask = Ask(motion, own, request.CoverageFactor);
+            measurements[i] = own.Quantity.Measure(ask);
+            findings[i] = [.. own.Rules.Select(rule => builder.Build(own, rule, ask, measurements[i]))];
+            progress?.Report((Interlocked.Increment(ref done), planned.Length));
+        });
+        ImmutableArray<Finding> sorted = Sorted(findings.SelectMany(f => f));
+        ImmutableArray<ReachCard> reach = ReachBuilder.Build(motion);
+        return (new InspectionResult
+        {
+            Vehicle = Card(vehicle.Description),
+            Scope = vehicle.Scope,
+            Library = new LibraryCard(request.Library.Name, request.Library.Version, request.Library.Hash, request.Library.Rules.Length, request.Library.NotLoaded),
+            Decision = DecisionBuilder.Build(sorted, request.Library.NotLoaded),
+            Findings = sorted,
+            NotInspected = NotInspected.List(motion, planned, reach),
+            MatchedNothing = plan.MatchedNothing,
+            Exempt = plan.Exempt,
+            Assumptions = [.. vehicle.Assumptions.Select(a => new Assumption(a.Path, a.Text))],
+            Reach = reach,
+            Measurements = MeasurementRows.Of(vehicle),
+            Provenance = ProvenanceBuilder.Build(request, motion, measurements),
+        }, null, null);
+    }
+
+    private static MeasureRequest Ask(VehicleMotion motion, PlannedMeasurement planned, double coverageFactor) => new(
+        motion, planned.Subject[0], planned.Subject.Length > 1 ? planned.Subject[1] : null, Ceilings.Of(planned, motion.Vehicle, coverageFactor))
+    {
+        CoverageFactor = coverageFactor,
+    };
+
+    private static ImmutableArray<Finding> Sorted(IEnumerable<Finding> findings) =>
+    [
+        .. findings
+            .OrderBy(f => f.Verdict == Verdict.Conforms)
+            .ThenByDescending(f => f.Severity)
+            .ThenBy(f => f.Verdict switch { Verdict.Fails => 0, Verdict.Undecided => 1, Verdict.NotEvaluated => 2, _ => 3 })
+            .ThenBy(f => f.Id, StringComparer.Ordinal),
+    ];
+
+    private static VehicleCard Card(VehicleDescription d) => new()
+    {
+        Name = d.Name,
+        Job = d.Job,
+        Lift = d.Lift,
+        Date = d.Date,
+        Inspector = d.Inspector,
+        Odometer = d.Odometer,
+        Drive = d.Drive,
+        Load = d.Load,
+        Fuel = d.Fuel,
+        Datum = d.Datum,
+    };
+}

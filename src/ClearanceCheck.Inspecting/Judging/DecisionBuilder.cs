@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Inspecting.Results;
+using ClearanceCheck.Rules;
+
+namespace ClearanceCheck.Inspecting.Judging;
+
+/// <summary>The decision over all findings, why, and what to do in which order.</summary>
+/// <remarks>
+/// Held by any danger that fails, is undecided or could not be evaluated, and by a rule that was not loaded. Conditions by an open
+/// warning, or by a danger that conforms only on an assumed give or take. Never clear: only axles are in scope, not the whole vehicle.
+/// </remarks>
+internal static class DecisionBuilder
+{
+    private const int MostLines = 7;
+
+    public static DecisionCard Build(ImmutableArray<Finding> findings, ImmutableArray<string> notLoaded)
+    {
+        ImmutableArray<Finding> open = [.. findings.Where(f => f.Verdict != Verdict.Conforms)];
+        ImmutableArray<Finding> dangers = [.. open.Where(f => f.Severity == Severity.Danger)];
+        ImmutableArray<Finding> warnings = [.. open.Where(f => f.Severity == Severity.Warning)];
+        ImmutableArray<Finding> resting = [.. findings.Where(f => f is { Severity: Severity.Danger, Verdict: Verdict.Conforms } && !f.Assumes.IsEmpty)];
+        DecisionKind kind = !dangers.IsEmpty || !notLoaded.IsEmpty ? DecisionKind.Held
+            : !warnings.IsEmpty || !resting.IsEmpty ? DecisionKind.Conditions
+            : DecisionKind.None;
+        ImmutableArray<string> reasons =
+        [
+            .. notLoaded.Select(r => $"Rule not loaded: {r}"),
+            .. dangers.Select(Reason),
+            .. warnings.Select(Reason),
+            .. resting.Select(f => $"{f.Title} ({Names(f)}): met only with a give or take that nobody measured."),
+        ];
+        return new DecisionCard(kind, reasons, [.. Lines(open, resting, notLoaded).Take(MostLines)]);
+    }
+
+    private static IEnumerable<ActionLine> Lines(ImmutableArray<Finding> open, ImmutableArray<Finding> resting, ImmutableArray<string> notLoaded)
+    {
+        if (!notLoaded.IsEmpty) yield return new ActionLine("Mend the rule library: a rule that is not loaded was not checked.", null);
+        foreach (Finding finding in open) yield return new ActionLine(Todo(finding), finding.Id);
+        foreach (Finding finding in resting) yield return new ActionLine($"{Names(finding)}: {finding.Assumes[0]} Measure it and say how well.", finding.Id);
+    }
+
+    private static string Reason(Finding finding) => finding.Verdict switch
+    {
+        Verdict.Fails => $"{finding.Title} ({Names(finding)}).",
+        Verdict.Undecided => $"{finding.Title}: too close to call ({Names(finding)}).",
+        _ => $"{finding.Title}: could not be checked ({Names(finding)}).",
+    };
+
+    private static string Todo(Finding finding) => finding.Verdict switch
+    {
+        Verdict.Fails => $"{Names(finding)}: {Remedies.Needed(finding)}{Sentence(finding.Advice)}",
+        Verdict.Undecided => $"{Names(finding)}: too close to call; {finding.Missing}.",
+        _ => $"{Names(finding)}: could not be checked; {finding.Missing}.",
+    };
+
+    private static string Sentence(string? advice) => advice is null ? "" : " " + advice;
+
+    private static string Names(Finding finding) => string.Join(" and ", finding.Parts.Select(p => p.Name));
+}

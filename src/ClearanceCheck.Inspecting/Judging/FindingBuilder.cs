@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Inspecting.Evidencing;
+using ClearanceCheck.Inspecting.Planning;
+using ClearanceCheck.Inspecting.Results;
+using ClearanceCheck.Quantities;
+using ClearanceCheck.Rules;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Inspecting.Judging;
+
+/// <summary>Makes a rule's finding from its measurement.</summary>
+internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, double coverageFactor)
+{
+    // An assumed reading that carries less than this of the variance is not worth a line.
+    private const double ShareThatMatters = 0.1;
+
+    public Finding Build(PlannedMeasurement planned, AppliedRule applied, MeasureRequest request, Measurement measured)
+    {
+        Rule rule = applied.Rule;
+        Verdict verdict = Judge(applied.Limit, measured);
+        return new Finding
+        {
+            Id = $"{rule.Id}--{string.Join("--", planned.Subject.Select(p => p.Id))}",
+            Rule = rule.Id,
+            Title = rule.Title,
+            Severity = rule.Severity,
+            Verdict = verdict,
+            Consequence = rule.Consequence,
+            Advice = rule.Advice,
+            HandCheck = rule.HandCheck,
+            Recheck = rule.Recheck,
+            Parts = [.. applied.Parts.Select(p => new PartCard(p.Id, p.Name, p.Kind.Id, p.Body))],
+            Quantity = new QuantityCard(planned.Quantity.Id, planned.Quantity.Name, planned.Quantity.Meaning, Unit(planned.Quantity)),
+            Limit = new LimitCard(applied.Limit.AtLeast, applied.Limit.AtMost, applied.Because),
+            Source = new SourceCard(rule.Source.Basis, rule.Source.Known, rule.Source.Text),
+            Evidence = measured.NotEvaluated is null ? evidence.Build(planned, applied, request, measured) : null,
+            Missing = Missing(verdict, measured),
+            Assumes = Assumes(measured),
+        };
+    }
+
+    public static string Unit(Quantity quantity) => quantity.Unit == QuantityUnit.Percent ? "%" : "mm";
+
+    // The bound holds for all places, so it is judged with each place's own give or take: the least of (bound - U) decides.
+    private Verdict Judge(RuleLimit limit, Measurement measured)
+    {
+        if (measured.NotEvaluated is not null) return Verdict.NotEvaluated;
+        ConformityOutcome gravest = ConformityOutcome.Conforms;
+        foreach (WorstPlace place in measured.Places)
+            gravest = Conformity.Gravest(gravest, Conformity.Judge(limit, place.Value, measured.Bound, coverageFactor * place.StandardUncertainty));
+        return gravest switch
+        {
+            ConformityOutcome.Conforms => Verdict.Conforms,
+            ConformityOutcome.Fails => Verdict.Fails,
+            _ => Verdict.Undecided,
+        };
+    }
+
+    private string? Missing(Verdict verdict, Measurement measured) => verdict switch
+    {
+        Verdict.NotEvaluated => measured.NotEvaluated,
+        Verdict.Undecided when measured.BudgetSpent => "the search ended before its bound was close enough",
+        Verdict.Undecided when measured.Places[0].Shares is [var most, ..] =>
+            $"measure {Words.Reading(vehicle, most.Reading)} again, or this value itself in this pose",
+        Verdict.Undecided => "measure this value itself in this pose",
+        _ => null,
+    };
+
+    private ImmutableArray<string> Assumes(Measurement measured)
+    {
+        if (measured.Places.IsEmpty) return [];
+        ImmutableHashSet<string> assumed = [.. vehicle.Parameters.Parameters.Where(p => p.WithinIsAssumed).Select(p => p.Reading)];
+        return
+        [
+            .. measured.Places[0].Shares
+                .Where(s => s.Share >= ShareThatMatters && assumed.Contains(s.Reading))
+                .Select(s => $"The give or take of {Words.Reading(vehicle, s.Reading)} was not typed: {NumberText.Short(s.HalfWidthMm)} mm each way was assumed."),
+        ];
+    }
+}

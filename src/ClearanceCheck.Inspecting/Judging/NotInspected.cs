@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Inspecting.Evidencing;
+using ClearanceCheck.Inspecting.Planning;
+using ClearanceCheck.Inspecting.Results;
+using ClearanceCheck.Kinematics;
+using ClearanceCheck.Kinematics.Layouts;
+using ClearanceCheck.Quantities.Gaps;
+using ClearanceCheck.Quantities.Propagation;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Inspecting.Judging;
+
+/// <summary>What the inspection did not look at, said out loud.</summary>
+internal static class NotInspected
+{
+    public static ImmutableArray<NotInspectedItem> List(VehicleMotion motion, ImmutableArray<PlannedMeasurement> measured, ImmutableArray<ReachCard> reach)
+    {
+        Vehicle vehicle = motion.Vehicle;
+        return
+        [
+            .. reach.Where(r => ReachBuilder.EndsAtLimit(r.EndsHighest)).Select(r => new NotInspectedItem(
+                $"{r.Label}: bump beyond {Words.Length(r.Highest)}", "nothing in the file stops the wheel there; the travel looked at ends at a typed number")),
+            .. reach.Where(r => ReachBuilder.EndsAtLimit(r.EndsLowest)).Select(r => new NotInspectedItem(
+                $"{r.Label}: droop beyond {Words.Length(-r.Lowest)}", "nothing in the file stops the wheel there; the travel looked at ends at a typed number")),
+            .. UncoveredPairs(motion, measured),
+            .. vehicle.Parts.Where(p => p.Form is PartForm.Hose).Select(p => new NotInspectedItem(
+                $"What {p.Name} touches", "only its length was checked; the shape of a hose between its ends is not computed")),
+            .. vehicle.Parts.Where(ParameterUse.IsStop).Select(p => new NotInspectedItem(
+                $"What {p.Name} touches", "it ends the travel here; its body has no shape in the file")),
+            .. vehicle.Axles.Select(a => new NotInspectedItem(
+                $"The links of the {a.Name} axle ({LayoutCatalogue.Find(a.Layout)!.Meaning})", "links have no shape; what they touch was not checked")),
+            new NotInspectedItem("Heat", "no temperature was estimated; only distances were checked"),
+            new NotInspectedItem(
+                "The rest of the vehicle", $"this inspection covers parts of the {string.Join(" and ", vehicle.Scope)} axle only: nothing is said of steering, tires, driveshafts, wiring, other axles, or any part not in the file"),
+        ];
+    }
+
+    private static IEnumerable<NotInspectedItem> UncoveredPairs(VehicleMotion motion, ImmutableArray<PlannedMeasurement> measured)
+    {
+        var gap = new GapQuantity();
+        ImmutableHashSet<string> covered = [.. measured.Where(m => m.Quantity.Id == gap.Id).Select(m => Key(m.Subject[0], m.Subject[1]))];
+        ImmutableArray<Part> parts = motion.Vehicle.Parts;
+        for (int i = 0; i < parts.Length; i++)
+            for (int j = i + 1; j < parts.Length; j++)
+            {
+                (Part a, Part b) = (parts[i], parts[j]);
+                if (gap.Refuses(a, b) is not null || covered.Contains(Key(a, b)) || MeantContact.WholePair(a, b)) continue;
+                if (PairPlan.For(motion, a.Body, b.Body) is { Module: null }) continue;
+                yield return new NotInspectedItem($"The gap between {a.Name} and {b.Name}", "no rule of the library covers this pair, though they move against each other");
+            }
+    }
+
+    private static string Key(Part a, Part b) => string.CompareOrdinal(a.Id, b.Id) < 0 ? $"{a.Id}--{b.Id}" : $"{b.Id}--{a.Id}";
+}

@@ -1,0 +1,16 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Quantities;
+using ClearanceCheck.Rules;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Inspecting.Planning;
+
+/// <summary>One measurement that serves all rules on the same subject.</summary>
+/// <param name="Subject">The part, or the pair sorted by id.</param>
+internal sealed record PlannedMeasurement(
+    Quantity Quantity, ImmutableArray<Part> Subject, ImmutableSortedSet<string> Facts, ImmutableArray<AppliedRule> Rules);
+
+/// <summary>A rule on a subject.</summary>
+/// <param name="Parts">The parts in the rule's own order.</param>
+/// <param name="Because">Facts of the case that set the limit; empty for the rule's own.</param>
+internal sealed record AppliedRule(Rule Rule, ImmutableArray<Part> Parts, RuleLimit Limit, ImmutableArray<string> Because);

@@ -1,0 +1,120 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Geometry;
+using ClearanceCheck.Rules;
+using ClearanceCheck.Sweeping;
+
+namespace ClearanceCheck.Inspecting.Results;
+
+/// <summary>A rule's outcome for one subject with its evidence. Lengths in mm, slack in percent.</summary>
+public sealed record Finding
+{
+    /// <summary>Rule and sorted parts, so that links live from run to run: <c>brake-line-near-exhaust--rear-line--tailpipe</c>.</summary>
+    public required string Id { get; init; }
+
+    public required string Rule { get; init; }
+    public required string Title { get; init; }
+    public required Severity Severity { get; init; }
+    public required Verdict Verdict { get; init; }
+    public string? Consequence { get; init; }
+    public string? Advice { get; init; }
+    public string? HandCheck { get; init; }
+
+    /// <summary>Names of quantities to check again after the remedy.</summary>
+    public required ImmutableArray<string> Recheck { get; init; }
+
+    /// <summary>One part, or the two of a pair in the rule's order.</summary>
+    public required ImmutableArray<PartCard> Parts { get; init; }
+
+    public required QuantityCard Quantity { get; init; }
+    public required LimitCard Limit { get; init; }
+    public required SourceCard Source { get; init; }
+
+    /// <summary>Null when the verdict is <see cref="Verdict.NotEvaluated"/>.</summary>
+    public Evidence? Evidence { get; init; }
+
+    /// <summary>Why it could not be evaluated, or which reading would decide it; null for the other verdicts.</summary>
+    public string? Missing { get; init; }
+
+    /// <summary>Sentences on what this finding rests on that nobody measured.</summary>
+    public required ImmutableArray<string> Assumes { get; init; }
+}
+
+/// <summary>A part as it is named to people. <paramref name="Name"/> is text as typed.</summary>
+public sealed record PartCard(string Id, string Name, string Kind, string Body);
+
+/// <summary>A quantity: its id in rules, its name and meaning in words, its unit (<c>mm</c> or <c>%</c>).</summary>
+public sealed record QuantityCard(string Id, string Name, string Meaning, string Unit);
+
+/// <summary>The limit that was applied, in the quantity's unit. One of the two is set.</summary>
+/// <param name="Because">The facts of the case that set it; empty for the rule's own limit.</param>
+public sealed record LimitCard(double? AtLeast, double? AtMost, ImmutableArray<string> Because);
+
+/// <summary>Where a limit comes from.</summary>
+/// <param name="Basis"><c>published</c>, <c>common-practice</c>, <c>plain-fact</c> or <c>shop</c>.</param>
+/// <param name="Known">How it is known: <c>read</c>, <c>second-hand</c>, <c>from-memory</c> or <c>none</c>.</param>
+public sealed record SourceCard(string Basis, string Known, string Text);
+
+/// <summary>What was found for a finding: the extreme over the pose space, its bound, its uncertainty, its pose, and what to draw.</summary>
+public sealed record Evidence
+{
+    /// <summary>The extreme found, in the quantity's unit: a pose reaches it.</summary>
+    public required double Value { get; init; }
+
+    /// <summary>No reachable pose passes this, in the quantity's unit: "never less than" for an at-least limit.</summary>
+    public required double Bound { get; init; }
+
+    public required Grade BoundKind { get; init; }
+
+    /// <summary>u, one standard deviation, in the quantity's unit.</summary>
+    public required double StandardUncertainty { get; init; }
+
+    /// <summary>k: give or take is k times u.</summary>
+    public required double CoverageFactor { get; init; }
+
+    public double GiveOrTake => CoverageFactor * StandardUncertainty;
+
+    public required PoseCard Pose { get; init; }
+
+    /// <summary>The two nearest surface points (or the hose's two ends) in the pose, in the parts' order.</summary>
+    public required Vector3d WitnessFirst { get; init; }
+    public required Vector3d WitnessSecond { get; init; }
+
+    /// <summary>Every local worst place within reach of the worst, the worst first.</summary>
+    public required ImmutableArray<BasinCard> Basins { get; init; }
+
+    /// <summary>The readings that matter most, largest share first, at most six.</summary>
+    public required ImmutableArray<ReadingShare> Readings { get; init; }
+
+    public required DrawingCard Drawing { get; init; }
+    public required ImmutableArray<PlotCard> Plots { get; init; }
+    public required long Cells { get; init; }
+}
+
+/// <summary>One local worst place.</summary>
+public sealed record BasinCard(double Value, double StandardUncertainty, PoseCard Pose);
+
+/// <summary>A pose in words a mechanic can set. Empty coordinates: the parts never move against each other.</summary>
+/// <param name="ActiveStops">Names of the stops that end the travel there.</param>
+public sealed record PoseCard(ImmutableArray<PoseCoordinate> Coordinates, ImmutableArray<string> ActiveStops);
+
+/// <summary>One coordinate of a pose.</summary>
+/// <param name="Name">Such as <c>rear.left</c>.</param>
+/// <param name="Unit"><c>mm</c> (travel from ride height, bump positive) or <c>deg</c>.</param>
+/// <param name="Words">How to set it: "hub to fender rear left 512 mm (20-3/16 in), 88 mm into bump".</param>
+public sealed record PoseCoordinate(string Name, double Value, string Unit, string Words);
+
+/// <summary>A reading's share of the variance, 0 to 1.</summary>
+public sealed record ReadingShare(string Path, double Share, double WithinMm);
+
+/// <summary>The two parts posed, to be drawn square to the closest approach.</summary>
+public sealed record DrawingCard(ImmutableArray<DrawnPart> Parts);
+
+/// <summary>A part as chains of thick line, in the pose, vehicle frame.</summary>
+/// <param name="Dashed">True for something that stands for a distance, not a surface (a hose's straight line).</param>
+public sealed record DrawnPart(string PartId, ImmutableArray<Vector3d> Points, double RadiusMm, bool Dashed);
+
+/// <summary>The quantity over one coordinate, the others kept at the worst pose.</summary>
+public sealed record PlotCard(string Coordinate, string Label, string Unit, double At, ImmutableArray<PlotPoint> Points);
+
+/// <summary>A point of a plot. <paramref name="Reachable"/> is false beyond a stop.</summary>
+public sealed record PlotPoint(double At, double Value, bool Reachable);

@@ -1,0 +1,43 @@
+using System.Globalization;
+using ClearanceCheck.Kinematics;
+using ClearanceCheck.Units;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Inspecting;
+
+/// <summary>Poses, readings and lengths in words that a mechanic can set and find.</summary>
+internal static class Words
+{
+    /// <summary>A coordinate of a pose: "hub to fender rear left 512 mm (20-3/16 in), 88 mm into bump".</summary>
+    public static string Coordinate(AxleModule module, int coordinate, double travelMm, ReadOnlySpan<double> parameters)
+    {
+        string side = $"{module.Axle.Name} {(coordinate == 0 ? "left" : "right")}";
+        double whole = Math.Round(travelMm, MidpointRounding.AwayFromZero);
+        string travel = whole == 0 ? "at ride height" : $"{Millimetres(Math.Abs(whole))} mm {(whole > 0 ? "into bump" : "into droop")}";
+        if (module.WheelOf(coordinate).HubToFenderRide is not { } ride) return $"{side} wheel {travel}";
+        return $"hub to fender {side} {Length(ride.At(parameters) - travelMm)}, {travel}";
+    }
+
+    /// <summary>A reading's path in words: "point 3 of the path of Rear line".</summary>
+    public static string Reading(Vehicle vehicle, string path)
+    {
+        string[] steps = path.Split('/');
+        return steps switch
+        {
+            ["parts", var id, "path", var number] => $"point {number} of the path of {PartName(vehicle, id)}",
+            ["parts", var id, .. var rest] => $"{Plain(string.Join(' ', rest))} of {PartName(vehicle, id)}",
+            ["axles", var axle, "points", var point] => $"{Plain(point)} of the {axle} axle",
+            ["axles", var axle, .. var rest] => $"{Plain(string.Join(' ', rest))} of the {axle} axle",
+            ["states", var state, "hub-to-fender", var corner] => $"hub to fender {Plain(corner)} ({state})",
+            _ => path,
+        };
+    }
+
+    public static string Length(double millimetres) => LengthFormat.Both(Units.Length.FromMillimetres(millimetres));
+
+    private static string Millimetres(double whole) => whole.ToString("0", CultureInfo.InvariantCulture);
+
+    private static string PartName(Vehicle vehicle, string id) => vehicle.Parts.FirstOrDefault(p => p.Id == id)?.Name ?? id;
+
+    private static string Plain(string words) => words.Replace('-', ' ');
+}

@@ -1,0 +1,16 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Mechanics.Linkages;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Kinematics;
+
+/// <summary>One axle in motion: its linkage, its pose box and the stops that cut it.</summary>
+/// <param name="Bodies">Names by number; the first is the chassis.</param>
+public sealed record AxleModule(Axle Axle, ImmutableArray<string> Bodies, LinkageMotion Motion)
+{
+    /// <summary>Names of the coordinates in reports and commands: <c>rear.left</c>, <c>rear.right</c>.</summary>
+    public ImmutableArray<string> CoordinateNames => [.. Motion.Box.Coordinates.Select(c => c.Name)];
+
+    /// <summary>The wheel whose travel a coordinate is.</summary>
+    public Wheel WheelOf(int coordinate) => coordinate == 0 ? Axle.Left : Axle.Right;
+}

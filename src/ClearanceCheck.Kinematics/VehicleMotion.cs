@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Mechanics.Linkages;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Kinematics;
+
+/// <summary>The vehicle in motion: every axle as a module of its own, every body found by name.</summary>
+public sealed class VehicleMotion
+{
+    private VehicleMotion(Vehicle vehicle, ReadOnlyMemory<double> parameters, ImmutableArray<AxleModule> modules) =>
+        (Vehicle, Parameters, Modules) = (vehicle, parameters, modules);
+
+    public Vehicle Vehicle { get; }
+
+    /// <summary>The parameter values that this motion was made with.</summary>
+    public ReadOnlyMemory<double> Parameters { get; }
+
+    public ImmutableArray<AxleModule> Modules { get; }
+
+    /// <summary>Sets a vehicle in motion, or names the axle whose links don't let it move and why.</summary>
+    public static (VehicleMotion? Motion, string? Axle, LinkageFault? Fault) Build(Vehicle vehicle, ReadOnlyMemory<double> parameters)
+    {
+        var modules = ImmutableArray.CreateBuilder<AxleModule>(vehicle.Axles.Length);
+        foreach (Axle axle in vehicle.Axles)
+        {
+            (AxleModule? module, LinkageFault? fault) = AxleModuleBuilder.Build(vehicle, axle, parameters);
+            if (module is null) return (null, axle.Name, fault);
+            modules.Add(module);
+        }
+
+        return (new VehicleMotion(vehicle, parameters, modules.MoveToImmutable()), null, null);
+    }
+
+    /// <summary>The module and number of a body: no module and number 0 for the chassis and what is fixed to it.</summary>
+    /// <exception cref="ArgumentException">No such body.</exception>
+    public (AxleModule? Module, int Number) Find(string body)
+    {
+        if (body == Vehicles.Vehicle.Chassis || Vehicle.FixedBodies.Contains(body)) return (null, 0);
+        foreach (AxleModule module in Modules)
+            if (module.Bodies.IndexOf(body) is > 0 and var number) return (module, number);
+        throw new ArgumentException($"No body {body}.", nameof(body));
+    }
+}

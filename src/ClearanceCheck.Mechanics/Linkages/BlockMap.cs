@@ -1,0 +1,165 @@
+using System.Collections.Concurrent;
+using ClearanceCheck.Geometry;
+using ClearanceCheck.Mechanics.Numbers;
+using ClearanceCheck.Mechanics.Poses;
+
+namespace ClearanceCheck.Mechanics.Linkages;
+
+/// <summary>The pose box in blocks, each proved when first asked for; blocks that resist are quartered, and read from the solver at the smallest size.</summary>
+internal sealed class BlockMap(LinkageMotion motion)
+{
+    /// <summary>Blocks are no wider than this, mm of travel.</summary>
+    public const double BlockMm = 60;
+
+    // Halvings of a block that resists the proof, each coordinate, before its derivatives are only read.
+    private const int Refinements = 2;
+
+    private readonly ConcurrentDictionary<DyadicCell, MotionBlock> known = new();
+
+    public CurvatureBasis Bound(in DyadicCell cell, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate)
+    {
+        CurvatureBasis basis = CurvatureBasis.Enclosed;
+        bool started = false;
+        foreach (DyadicCell block in BlocksOver(cell))
+        {
+            CurvatureBasis own = BoundBlock(block, cell, Refinements, frameBody, body, anchors, perCoordinate, ref started);
+            if (own > basis) basis = own;
+            if (basis == CurvatureBasis.Unknown) return basis;
+        }
+
+        return basis;
+    }
+
+    /// <summary>The block that holds the cell, or the cell where it spans several.</summary>
+    public DyadicCell Region(in DyadicCell cell)
+    {
+        List<DyadicCell> over = BlocksOver(cell);
+        return over.Count == 1 ? over[0] : cell;
+    }
+
+    private CurvatureBasis BoundBlock(
+        in DyadicCell block, in DyadicCell cell, int refinements, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate, ref bool started)
+    {
+        MotionBlock data = Block(block, refinements == 0);
+        if (data.Basis != CurvatureBasis.Unknown)
+        {
+            for (int k = 0; k < perCoordinate.Length; k++)
+            {
+                Curvature own = data.Bound(k, frameBody, body, anchors);
+                perCoordinate[k] = started ? Curvature.Hull(perCoordinate[k], own) : own;
+            }
+
+            started = true;
+            return data.Basis;
+        }
+
+        if (refinements == 0) return CurvatureBasis.Unknown;
+        CurvatureBasis basis = CurvatureBasis.Enclosed;
+        foreach (DyadicCell part in Parts(block))
+        {
+            if (!Meets(part, cell)) continue;
+            CurvatureBasis own = BoundBlock(part, cell, refinements - 1, frameBody, body, anchors, perCoordinate, ref started);
+            if (own > basis) basis = own;
+        }
+
+        return basis;
+    }
+
+    private MotionBlock Block(in DyadicCell block, bool mayRead) =>
+        known.GetOrAdd(block, static (key, arg) => arg.Map.Make(key, arg.MayRead), (Map: this, MayRead: mayRead));
+
+    private MotionBlock Make(in DyadicCell block, bool mayRead)
+    {
+        int d = motion.Box.Dimensions;
+        SolvedPose centre = motion.At(block.Center(d));
+        if (!centre.IsSolved) return MotionBlock.Unknown;
+        var settings = new double[d];
+        var halves = new double[d];
+        motion.Box.Values(block.Center(d), settings);
+        for (int k = 0; k < d; k++) halves[k] = block.Width(k, motion.Box) / 2;
+        Enclosure? proof = Enclosure.TryProve(motion.Linkage, centre.Bodies.ToArray(), settings, halves);
+        if (proof is not null && CornersAreInside(block, proof)) return new MotionBlock(proof.Jets);
+        return mayRead ? Read(block) : MotionBlock.Unknown;
+    }
+
+    // Neighbouring blocks share corners; when each block's only solution is the stored one there, their branches are one.
+    private bool CornersAreInside(in DyadicCell block, Enclosure proof)
+    {
+        int d = motion.Box.Dimensions;
+        for (int corner = 0; corner < 1 << d; corner++)
+        {
+            SolvedPose pose = motion.At(block.Corner(corner, d));
+            if (!pose.IsSolved || !proof.Contains(pose.Bodies.Span)) return false;
+        }
+
+        return true;
+    }
+
+    private MotionBlock Read(in DyadicCell block)
+    {
+        int d = motion.Box.Dimensions;
+        int nodes = 1;
+        for (int k = 0; k < d; k++) nodes *= 3;
+        var read = new MotionJet<Real>[nodes][][];
+        var settings = new double[d];
+        for (int node = 0; node < nodes; node++)
+        {
+            DyadicPose at = block.Low;
+            for (int k = 0, rest = node; k < d; k++, rest /= 3) at = at.With(k, block.Low[k] + (block.Size[k] / 2 * (rest % 3)));
+            SolvedPose pose = motion.At(at);
+            if (!pose.IsSolved) return MotionBlock.Unknown;
+            motion.Box.Values(at, settings);
+            read[node] = new MotionJet<Real>[d][];
+            for (int k = 0; k < d; k++) read[node][k] = LinkageDerivatives.Along(motion.Linkage, pose.Bodies.ToArray(), settings, k);
+        }
+
+        return new MotionBlock(read);
+    }
+
+    // The blocks that a cell meets: the one that holds it, or all that it spans.
+    private List<DyadicCell> BlocksOver(DyadicCell cell)
+    {
+        int d = motion.Box.Dimensions;
+        var blocks = new List<DyadicCell> { new(default, default) };
+        for (int k = 0; k < d; k++)
+        {
+            int size = BlockSize(k);
+            int first = cell.Low[k] / size, last = (cell.Low[k] + cell.Size[k] - 1) / size;
+            var next = new List<DyadicCell>();
+            foreach (DyadicCell block in blocks)
+                for (int i = first; i <= last; i++)
+                    next.Add(new DyadicCell(block.Low.With(k, i * size), block.Size.With(k, size)));
+            blocks = next;
+        }
+
+        return blocks;
+    }
+
+    private int BlockSize(int dimension)
+    {
+        int size = DyadicPose.Denominator;
+        double width = motion.Box.Range(dimension);
+        while (width > BlockMm)
+        {
+            width /= 2;
+            size /= 2;
+        }
+
+        return size;
+    }
+
+    private List<DyadicCell> Parts(in DyadicCell block)
+    {
+        var parts = new List<DyadicCell> { block };
+        for (int k = 0; k < motion.Box.Dimensions; k++)
+            parts = [.. parts.SelectMany(p => { (DyadicCell low, DyadicCell high) = p.Halves(k); return new[] { low, high }; })];
+        return parts;
+    }
+
+    private bool Meets(in DyadicCell a, in DyadicCell b)
+    {
+        for (int k = 0; k < motion.Box.Dimensions; k++)
+            if (a.Low[k] + a.Size[k] <= b.Low[k] || b.Low[k] + b.Size[k] <= a.Low[k]) return false;
+        return true;
+    }
+}

@@ -1,0 +1,282 @@
+using ClearanceCheck.Geometry;
+using ClearanceCheck.Mechanics.Numbers;
+
+namespace ClearanceCheck.Mechanics.Linkages;
+
+/// <summary>A proof, over a block of the pose box, that one continuous solution exists, with bounds on it and on its derivatives.</summary>
+/// <remarks>
+/// Parametric Krawczyk operator (R. Krawczyk, "Newton-Algorithmen zur Bestimmung von Nullstellen mit Fehlerschranken", Computing 4,
+/// 1969; from memory). About the solution at the block's centre write the unknowns as A d + v, where d is the displacement in the
+/// pose box and A the solution's first derivative there, and with C near the inverse of F_v let
+///     K(V) = -C F(A d, s0 + d) + (I - C F_v(A d + V, s0 + d)) V,   d over the whole block.
+/// If K(V) lies inside V, then for every d there is exactly one v in V with F = 0, and it lies in K(V). F(A d, ...) is bounded by its
+/// second-order Taylor form along d: value and slope at the centre are rounding, the rest is half the second derivative over the
+/// block, so V shrinks with the square of the block. Every operation rounds outward.
+/// The derivatives then solve linear systems with the enclosed matrix; see <see cref="LinkageDerivatives"/> for their right sides.
+/// </remarks>
+internal sealed class Enclosure
+{
+    private const int MaximumTries = 8;
+    private readonly Linkage linkage;
+    private readonly RigidMotion[] bodies;
+    private readonly int n;
+    private readonly double[] slope;
+    private readonly Interval[] box;
+    private readonly Interval[] pose;
+
+    private Enclosure(Linkage linkage, RigidMotion[] bodies, double[] slope, Interval[] box, Interval[] pose, MotionJet<Interval>[][] jets)
+    {
+        (this.linkage, this.bodies, this.slope, this.box, this.pose, Jets) = (linkage, bodies, slope, box, pose, jets);
+        n = linkage.Unknowns;
+    }
+
+    /// <summary>For each coordinate, for each body, its place and derivatives over the whole block.</summary>
+    public MotionJet<Interval>[][] Jets { get; private set; }
+
+    /// <summary>Tries the proof; null when it fails, which says nothing about the linkage.</summary>
+    /// <param name="linkage">The linkage.</param>
+    /// <param name="centre">Its solution at the block's centre.</param>
+    /// <param name="centreSettings">The centre.</param>
+    /// <param name="halfWidths">Half the block's width in each coordinate.</param>
+    public static Enclosure? TryProve(Linkage linkage, RigidMotion[] centre, double[] centreSettings, double[] halfWidths)
+    {
+        int n = linkage.Unknowns, d = centreSettings.Length;
+        double[] inverse = linkage.Jacobian(centre, centreSettings).Inverse();
+        var slope = new double[n * d];
+        for (int k = 0; k < d; k++) SlopeColumn(linkage, centre, centreSettings, inverse, k, slope);
+        var pose = new Interval[d];
+        for (int k = 0; k < d; k++) pose[k] = Interval.From(centreSettings[k]) + Interval.Symmetric(halfWidths[k]);
+        var enclosure = new Enclosure(linkage, centre, slope, new Interval[n], pose, []);
+        return enclosure.ProveSolution(inverse, centreSettings, halfWidths) && enclosure.ProveDerivatives(inverse) ? enclosure : null;
+    }
+
+    /// <summary>True when a solved pose lies inside the enclosure: it is then on the branch that was proved.</summary>
+    public bool Contains(ReadOnlySpan<RigidMotion> solved)
+    {
+        for (int body = 1; body < bodies.Length; body++)
+        {
+            RigidMotion was = bodies[body], now = solved[body];
+            Vector3d shift = now.Translation - was.Translation;
+            Rotation turn = now.Rotation * was.Rotation.Inverse;
+            Vector3d cayley = new Vector3d(turn.X, turn.Y, turn.Z) * (2 * Linkage.RotationLengthMm / turn.W);
+            for (int i = 0; i < 6; i++)
+            {
+                Interval allowed = box[(6 * (body - 1)) + i] + Interval.Symmetric(1e-8);
+                if (!allowed.Contains(i < 3 ? shift[i] : cayley[i - 3])) return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool ProveSolution(double[] inverse, double[] centreSettings, double[] halfWidths)
+    {
+        Interval[] predictor = Times(slope, halfWidths);
+        Interval[] offset = Precondition(inverse, Bound(predictor, centreSettings, halfWidths));
+        for (int i = 0; i < n; i++) offset[i] = -offset[i];
+        Interval[] v = Inflate(offset);
+        for (int attempt = 0; attempt < MaximumTries; attempt++)
+        {
+            for (int i = 0; i < n; i++) box[i] = predictor[i] + v[i];
+            if (!box.All(b => b.IsFinite)) return false;
+            Interval[] defect = Defect(inverse);
+            var next = new Interval[n];
+            bool inside = true;
+            for (int i = 0; i < n; i++)
+            {
+                next[i] = offset[i];
+                for (int j = 0; j < n; j++) next[i] += defect[(i * n) + j] * v[j];
+                inside &= next[i].IsInside(v[i]);
+            }
+
+            if (inside)
+            {
+                for (int i = 0; i < n; i++) box[i] = predictor[i] + next[i];
+                return true;
+            }
+
+            var hull = new Interval[n];
+            for (int i = 0; i < n; i++) hull[i] = Interval.Hull(next[i], v[i]);
+            v = Inflate(hull);
+        }
+
+        return false;
+    }
+
+    // F(A d, s0 + d) over the block by its second-order Taylor form along d.
+    private Interval[] Bound(Interval[] predictor, double[] centreSettings, double[] halfWidths)
+    {
+        int d = centreSettings.Length;
+        var u = new Taylor2<Interval>[n];
+        var s = new Taylor2<Interval>[d];
+        var centre = new Taylor2<Interval>[n];
+        var over = new Taylor2<Interval>[n];
+        for (int i = 0; i < n; i++) u[i] = new(Interval.Zero, predictor[i], Interval.Zero);
+        for (int k = 0; k < d; k++) s[k] = new(Interval.From(centreSettings[k]), Interval.Symmetric(halfWidths[k]), Interval.Zero);
+        linkage.Evaluate(new Placement<Taylor2<Interval>>(bodies, u), s, centre);
+        for (int i = 0; i < n; i++) u[i] = new(predictor[i], predictor[i], Interval.Zero);
+        for (int k = 0; k < d; k++) s[k] = new(pose[k], Interval.Symmetric(halfWidths[k]), Interval.Zero);
+        linkage.Evaluate(new Placement<Taylor2<Interval>>(bodies, u), s, over);
+        var bound = new Interval[n];
+        Interval[] slopeLeft = SlopeAtCentre(centreSettings, halfWidths);
+        for (int i = 0; i < n; i++) bound[i] = centre[i].Value + slopeLeft[i] + (over[i].Second * Interval.From(0.5));
+        return bound;
+    }
+
+    // The slope of F(A d) at the centre, direction by direction, so that its cancellation is seen: only rounding remains.
+    private Interval[] SlopeAtCentre(double[] centreSettings, double[] halfWidths)
+    {
+        var sum = new Interval[n];
+        var u = new Taylor2<Interval>[n];
+        var residual = new Taylor2<Interval>[n];
+        for (int k = 0; k < centreSettings.Length; k++)
+        {
+            for (int i = 0; i < n; i++) u[i] = new(Interval.Zero, Interval.From(slope[(i * centreSettings.Length) + k]), Interval.Zero);
+            linkage.Evaluate(new Placement<Taylor2<Interval>>(bodies, u), Settings(centreSettings, k), residual);
+            for (int i = 0; i < n; i++) sum[i] += residual[i].First * Interval.Symmetric(halfWidths[k]);
+        }
+
+        return sum;
+    }
+
+    // I - C F_u over the block.
+    private Interval[] Defect(double[] inverse)
+    {
+        Interval[] jacobian = Jacobian();
+        var defect = new Interval[n * n];
+        for (int i = 0; i < n; i++)
+            for (int j = 0; j < n; j++)
+            {
+                Interval sum = Interval.From(i == j ? 1 : 0);
+                for (int k = 0; k < n; k++) sum -= Interval.From(inverse[(i * n) + k]) * jacobian[(k * n) + j];
+                defect[(i * n) + j] = sum;
+            }
+
+        return defect;
+    }
+
+    private Interval[] Jacobian()
+    {
+        var jacobian = new Interval[n * n];
+        var u = new Tangent<Interval>[n];
+        var s = new Tangent<Interval>[pose.Length];
+        var column = new Tangent<Interval>[n];
+        for (int i = 0; i < n; i++) u[i] = new(box[i], Interval.Zero);
+        for (int k = 0; k < s.Length; k++) s[k] = new(pose[k], Interval.Zero);
+        for (int j = 0; j < n; j++)
+        {
+            u[j] = u[j] with { First = Interval.From(1) };
+            linkage.Evaluate(new Placement<Tangent<Interval>>(bodies, u), s, column);
+            for (int i = 0; i < n; i++) jacobian[(i * n) + j] = column[i].First;
+            u[j] = u[j] with { First = Interval.Zero };
+        }
+
+        return jacobian;
+    }
+
+    private bool ProveDerivatives(double[] inverse)
+    {
+        int d = pose.Length;
+        Interval[] defect = Defect(inverse);
+        var jets = new MotionJet<Interval>[d][];
+        for (int k = 0; k < d; k++)
+        {
+            var u = new Taylor2<Interval>[n];
+            for (int i = 0; i < n; i++) u[i] = new(box[i], Interval.Zero, Interval.Zero);
+            Interval[]? first = Linear(defect, inverse, RightSide(u, k, secondOrder: false));
+            if (first is null) return false;
+            for (int i = 0; i < n; i++) u[i] = u[i] with { First = first[i] };
+            Interval[]? second = Linear(defect, inverse, RightSide(u, k, secondOrder: true));
+            if (second is null) return false;
+            for (int i = 0; i < n; i++) u[i] = u[i] with { Second = second[i] };
+            jets[k] = new MotionJet<Interval>[bodies.Length];
+            jets[k][0] = MotionJet<Interval>.Still;
+            for (int body = 1; body < bodies.Length; body++)
+                jets[k][body] = MotionJet<Interval>.Of(new Placement<Taylor2<Interval>>(bodies, u), body);
+        }
+
+        Jets = jets;
+        return true;
+    }
+
+    private Interval[] RightSide(Taylor2<Interval>[] u, int coordinate, bool secondOrder)
+    {
+        var s = new Taylor2<Interval>[pose.Length];
+        for (int k = 0; k < s.Length; k++) s[k] = new(pose[k], Interval.From(k == coordinate ? 1 : 0), Interval.Zero);
+        var residual = new Taylor2<Interval>[n];
+        linkage.Evaluate(new Placement<Taylor2<Interval>>(bodies, u), s, residual);
+        var right = new Interval[n];
+        for (int i = 0; i < n; i++) right[i] = -(secondOrder ? residual[i].Second : residual[i].First);
+        return right;
+    }
+
+    // All x with J x = b for some J of the enclosed matrix: x = C b + (I - C J) x, contracted from a box that the norm of the defect allows.
+    private Interval[]? Linear(Interval[] defect, double[] inverse, Interval[] right)
+    {
+        Interval[] start = Precondition(inverse, right);
+        double norm = 0, size = 0;
+        for (int i = 0; i < n; i++)
+        {
+            double row = 0;
+            for (int j = 0; j < n; j++) row += defect[(i * n) + j].Magnitude;
+            norm = Math.Max(norm, row);
+            size = Math.Max(size, start[i].Magnitude);
+        }
+
+        if (!(norm < 0.99) || !double.IsFinite(size)) return null;
+        var x = new Interval[n];
+        // |x| <= |C b| / (1 - norm); a little more covers the rounding of this line itself.
+        Array.Fill(x, Interval.Symmetric(size / (1 - norm) * (1 + 1e-9)));
+        for (int pass = 0; pass < 6; pass++)
+            for (int i = 0; i < n; i++)
+            {
+                Interval sum = start[i];
+                for (int j = 0; j < n; j++) sum += defect[(i * n) + j] * x[j];
+                x[i] = sum.Intersect(x[i]);
+            }
+
+        return x;
+    }
+
+    private static void SlopeColumn(Linkage linkage, RigidMotion[] centre, double[] settings, double[] inverse, int coordinate, double[] slope)
+    {
+        int n = linkage.Unknowns, d = settings.Length;
+        var pose = new Taylor2<Real>[d];
+        for (int k = 0; k < d; k++) pose[k] = new(new Real(settings[k]), new Real(k == coordinate ? 1 : 0), default);
+        var residual = new Taylor2<Real>[n];
+        linkage.Evaluate(new Placement<Taylor2<Real>>(centre, new Taylor2<Real>[n]), pose, residual);
+        for (int i = 0; i < n; i++)
+        {
+            double sum = 0;
+            for (int j = 0; j < n; j++) sum -= inverse[(i * n) + j] * residual[j].First.Value;
+            slope[(i * d) + coordinate] = sum;
+        }
+    }
+
+    private static Taylor2<Interval>[] Settings(double[] centre, int coordinate)
+    {
+        var s = new Taylor2<Interval>[centre.Length];
+        for (int k = 0; k < s.Length; k++) s[k] = new(Interval.From(centre[k]), Interval.From(k == coordinate ? 1 : 0), Interval.Zero);
+        return s;
+    }
+
+    private Interval[] Times(double[] matrix, double[] halfWidths)
+    {
+        int d = halfWidths.Length;
+        var product = new Interval[n];
+        for (int i = 0; i < n; i++)
+            for (int k = 0; k < d; k++) product[i] += Interval.From(matrix[(i * d) + k]) * Interval.Symmetric(halfWidths[k]);
+        return product;
+    }
+
+    private Interval[] Precondition(double[] inverse, Interval[] right)
+    {
+        var product = new Interval[n];
+        for (int i = 0; i < n; i++)
+            for (int j = 0; j < n; j++) product[i] += Interval.From(inverse[(i * n) + j]) * right[j];
+        return product;
+    }
+
+    private static Interval[] Inflate(Interval[] box) =>
+        [.. box.Select(b => new Interval(b.Low - (0.1 * b.Width) - 1e-9, b.High + (0.1 * b.Width) + 1e-9))];
+}

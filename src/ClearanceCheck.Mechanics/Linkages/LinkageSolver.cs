@@ -1,0 +1,114 @@
+using ClearanceCheck.Geometry;
+using ClearanceCheck.Mechanics.Numbers;
+
+namespace ClearanceCheck.Mechanics.Linkages;
+
+/// <summary>Finds where the bodies are for given settings by Newton's method from a solved pose nearby.</summary>
+/// <remarks>
+/// Long ways are walked in steps, so that the branch found is the one connected with the start. A step is halved while it makes the
+/// residuals worse. A solution counts only when its determinant has the measured state's sign (no other branch) and stays clear of
+/// a fold; else the answer is "not solved", never "cannot be reached".
+/// </remarks>
+public sealed class LinkageSolver(Linkage linkage)
+{
+    // Residuals below this are rounding: points of a vehicle are some thousand mm away, where doubles are 1e-12 mm apart.
+    private const double ResidualMm = 1e-10;
+    // Below this a factorisation made a step earlier is as good as a new one; when it gains less than this share, a new one is made.
+    private const double ReuseMm = 0.1;
+    private const double SlowShare = 1e-2;
+    private const double LongestStepMm = 25;
+    private const double PivotOfAFold = 1e-7;
+    private const double RedundancyMm = 1e-6;
+    private const int MaximumIterations = 25;
+
+    public Linkage Linkage => linkage;
+
+    /// <summary>Walks from a solved pose to another; null when the solver could not.</summary>
+    public RigidMotion[]? Solve(ReadOnlySpan<RigidMotion> from, ReadOnlySpan<double> fromSettings, ReadOnlySpan<double> settings)
+    {
+        double farthest = 0;
+        for (int i = 0; i < settings.Length; i++) farthest = Math.Max(farthest, Math.Abs(settings[i] - fromSettings[i]));
+        int steps = Math.Max(1, (int)Math.Ceiling(farthest / LongestStepMm));
+        RigidMotion[] bodies = from.ToArray();
+        var at = new double[settings.Length];
+        for (int step = 1; step <= steps; step++)
+        {
+            for (int i = 0; i < at.Length; i++)
+                at[i] = step == steps ? settings[i] : fromSettings[i] + ((settings[i] - fromSettings[i]) * ((double)step / steps));
+            if (!Refine(bodies, at)) return null;
+        }
+
+        return linkage.LargestUnused(bodies, settings) > RedundancyMm ? null : bodies;
+    }
+
+    private bool Refine(RigidMotion[] bodies, ReadOnlySpan<double> settings)
+    {
+        int n = linkage.Unknowns;
+        Span<double> residual = new double[n], step = new double[n];
+        double size = Residual(bodies, settings, residual);
+        SquareMatrix? near = null;
+        for (int iteration = 0; iteration < MaximumIterations; iteration++)
+        {
+            // Near the solution the last factorisation still gains several digits a step.
+            if (near is null || size > ReuseMm)
+            {
+                near = linkage.Jacobian(bodies, settings);
+                if (near.SmallestPivot < PivotOfAFold || near.DeterminantIsNegative != linkage.IsMirrored) return false;
+            }
+
+            bool last = size < ResidualMm;
+            near.Solve(residual, step);
+            double before = size;
+            if (!Advance(bodies, settings, residual, step, ref size)) return last;
+            if (last) return true;
+            if (size > ReuseMm || size > SlowShare * before) near = null;
+        }
+
+        return false;
+    }
+
+    // Takes the largest share of the step that makes the residual smaller; leaves everything as it was when none does.
+    private bool Advance(RigidMotion[] bodies, ReadOnlySpan<double> settings, Span<double> residual, ReadOnlySpan<double> step, ref double size)
+    {
+        RigidMotion[] before = [.. bodies];
+        double share = 1;
+        for (int halving = 0; halving < 12; halving++, share /= 2)
+        {
+            Displace(before, step, -share, bodies);
+            double next = Residual(bodies, settings, residual);
+            if (!(next < size)) continue;
+            size = next;
+            return true;
+        }
+
+        before.CopyTo(bodies, 0);
+        return false;
+    }
+
+    private double Residual(ReadOnlySpan<RigidMotion> bodies, ReadOnlySpan<double> settings, Span<double> residual)
+    {
+        int n = linkage.Unknowns;
+        Span<Real> zero = new Real[n], values = new Real[n], pose = new Real[settings.Length];
+        for (int i = 0; i < settings.Length; i++) pose[i] = new Real(settings[i]);
+        linkage.Evaluate(new Placement<Real>(bodies, zero), (ReadOnlySpan<Real>)pose, values);
+        double size = 0;
+        for (int i = 0; i < n; i++)
+        {
+            residual[i] = values[i].Value;
+            size = Math.Max(size, Math.Abs(residual[i]));
+        }
+
+        return size;
+    }
+
+    private static void Displace(RigidMotion[] from, ReadOnlySpan<double> step, double share, RigidMotion[] to)
+    {
+        for (int body = 1; body < from.Length; body++)
+        {
+            ReadOnlySpan<double> u = step.Slice(6 * (body - 1), 6);
+            Vector3d shift = new(u[0] * share, u[1] * share, u[2] * share);
+            Vector3d cayley = new Vector3d(u[3], u[4], u[5]) * (share / (2 * Linkage.RotationLengthMm));
+            to[body] = new RigidMotion(Rotation.FromCayley(cayley) * from[body].Rotation, from[body].Translation + shift);
+        }
+    }
+}

@@ -1,0 +1,19 @@
+namespace ClearanceCheck.Mechanics.Numbers;
+
+/// <summary>A plain double.</summary>
+public readonly record struct Real(double Value) : IReal<Real>
+{
+    public static Real From(double value) => new(value);
+
+    public static Real operator +(Real a, Real b) => new(a.Value + b.Value);
+
+    public static Real operator -(Real a, Real b) => new(a.Value - b.Value);
+
+    public static Real operator -(Real a) => new(-a.Value);
+
+    public static Real operator *(Real a, Real b) => new(a.Value * b.Value);
+
+    public static Real operator /(Real a, Real b) => new(a.Value / b.Value);
+
+    public static Real Square(Real a) => new(a.Value * a.Value);
+}

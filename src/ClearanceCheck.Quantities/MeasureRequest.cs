@@ -1,0 +1,18 @@
+using ClearanceCheck.Kinematics;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Quantities;
+
+/// <summary>What to measure.</summary>
+/// <param name="Motion">The vehicle in motion, with its parameters as measured.</param>
+/// <param name="First">The part, or the first of a pair.</param>
+/// <param name="Second">The second of a pair.</param>
+/// <param name="Ceiling">In the quantity's unit: beyond this no rule asks, guard included. Infinite for none.</param>
+public sealed record MeasureRequest(VehicleMotion Motion, Part First, Part? Second, double Ceiling)
+{
+    /// <summary>Give or take is this many standard uncertainties.</summary>
+    public double CoverageFactor { get; init; } = 2;
+
+    /// <summary>The search is narrowed until value and bound are this near, mm; null to take it from the parts' uncertainty.</summary>
+    public double? ToleranceMm { get; init; }
+}

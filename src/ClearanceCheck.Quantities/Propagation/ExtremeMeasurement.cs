@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Geometry;
+using ClearanceCheck.Sweeping;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Quantities.Propagation;
+
+/// <summary>Turns an extreme of the sweep into a quantity's measurement: units, uncertainty at every place, faults in words.</summary>
+internal static class ExtremeMeasurement
+{
+    private const string NoPropagation = "a pose beside the worst one could not be solved, so its give or take is not known";
+
+    /// <param name="request">What was asked.</param>
+    /// <param name="plan">What moves the parts.</param>
+    /// <param name="extreme">What the sweep found.</param>
+    /// <param name="parts">The parts that the value depends on.</param>
+    /// <param name="convert">From the sweep's mm to the quantity's unit.</param>
+    /// <param name="value">The value to be made least, in a pose with given parameters.</param>
+    public static Measurement Of(
+        MeasureRequest request, PairPlan plan, Extreme extreme, IReadOnlyList<Part> parts, Func<double, double> convert, Func<Snapshot, double> value)
+    {
+        var none = new Measurement { Cells = extreme.Cells, Module = plan.Module };
+        if (Fault(extreme) is { } fault) return none with { NotEvaluated = fault };
+        var propagation = new PosePropagation(request.Motion, plan.Module);
+        var places = ImmutableArray.CreateBuilder<WorstPlace>();
+        foreach (Basin basin in extreme.Basins)
+        {
+            if (propagation.At(parts, basin.Pose, value) is not var (u, shares, stops)) return none with { NotEvaluated = NoPropagation };
+            RigidMotion frame = plan.Module?.Motion.At(basin.Pose.AsSpan())[plan.FirstBody] ?? RigidMotion.Identity;
+            places.Add(new WorstPlace(
+                convert(basin.Value), basin.Pose, frame.Apply(basin.Witness.OnFirst), frame.Apply(basin.Witness.OnSecond), u, shares, stops));
+        }
+
+        return none with
+        {
+            Value = convert(extreme.Value),
+            Bound = convert(extreme.Bound),
+            Grade = extreme.Grade,
+            Places = places.ToImmutable(),
+            RefusedAtRoot = extreme.RefusedAtRoot,
+            BudgetSpent = extreme.BudgetSpent,
+        };
+    }
+
+    // NaN compares false with everything, so each value is asked for being finite before any verdict sees it.
+    private static string? Fault(Extreme extreme)
+    {
+        if (extreme.UnsolvedRegions > 0) return "the motion could not be solved in part of the travel: nothing is known of the parts there";
+        if (extreme.Basins.IsEmpty || !double.IsFinite(extreme.Value)) return "no reachable pose was found: the stops leave no travel";
+        return double.IsFinite(extreme.Bound) ? null : "no bound was found";
+    }
+}

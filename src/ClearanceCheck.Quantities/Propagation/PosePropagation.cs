@@ -1,0 +1,173 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Kinematics;
+using ClearanceCheck.Mechanics.Poses;
+using ClearanceCheck.Sweeping;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Quantities.Propagation;
+
+/// <summary>Standard uncertainty of a least value at its pose, from the uncertainty of every reading it depends on.</summary>
+/// <remarks>
+/// The law of propagation (JCGM 100:2008, 5.1.2; from memory): u^2 is the sum of (df/dp u(p))^2 over independent parameters p.
+/// The value is a minimum over poses. Inside the space its pose may shift freely and the slope in the pose is zero, so df/dp is the
+/// slope at the fixed pose (envelope theorem). Where the pose leans on stops r_j >= 0, f* changes by df/dp - sum m_j dr_j/dp, with
+/// m_j >= 0 the multipliers that balance the slopes, grad f = sum m_j grad r_j: a gap limited by a bump stop hangs on the stop's
+/// height as much as on the points. Slopes in p are central differences over plus and minus one standard uncertainty, so that a
+/// change of the nearest feature within the uncertainty is felt.
+/// </remarks>
+public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
+{
+    // A stop this near, mm, holds the pose.
+    private const double ActiveMm = 0.05;
+
+    /// <summary>Uncertainty, shares and active stops of a least value.</summary>
+    /// <param name="parts">The parts measured.</param>
+    /// <param name="pose">The pose of the least value.</param>
+    /// <param name="value">The value to be made least, in a pose with given parameters.</param>
+    /// <returns>Null when a neighbouring pose can't be solved.</returns>
+    public (double StandardUncertainty, ImmutableArray<VarianceShare> Shares, ImmutableArray<string> ActiveStops)? At(
+        IReadOnlyList<Part> parts, ImmutableArray<double> pose, Func<Snapshot, double> value)
+    {
+        SolvedPose? solved = module?.Motion.At(pose.AsSpan());
+        if (solved is { IsSolved: false }) return null;
+        if (Constraints(pose, solved, value) is not { } constraints) return null;
+        var variances = new SortedDictionary<int, double>();
+        foreach (int index in Relevant(parts))
+        {
+            double u = motion.Vehicle.Parameters.Parameters[index].StandardUncertaintyMm;
+            if (u == 0) continue;
+            if (Effect(index, u, parts, pose, solved, value, constraints) is not { } effect) return null;
+            if (effect != 0) variances[index] = effect * effect;
+        }
+
+        double total = variances.Values.Sum();
+        return (Math.Sqrt(total), Shares(variances, total), [.. constraints.Select(c => c.Name)]);
+    }
+
+    // Half the change of the least value when the parameter goes from one standard uncertainty below to one above.
+    private double? Effect(
+        int index, double u, IReadOnlyList<Part> parts, ImmutableArray<double> pose, SolvedPose? solved, Func<Snapshot, double> value, List<Constraint> constraints)
+    {
+        if (Shifted(index, u, pose, solved) is not { } above || Shifted(index, -u, pose, solved) is not { } below) return null;
+        double effect = (value(above) - value(below)) / 2;
+        foreach (Constraint c in constraints) effect -= c.Multiplier * (c.Reserve(above) - c.Reserve(below)) / 2;
+        return double.IsFinite(effect) ? effect : null;
+    }
+
+    private Snapshot? Shifted(int index, double byMm, ImmutableArray<double> pose, SolvedPose? solved)
+    {
+        double[] parameters = motion.Vehicle.Parameters.Shifted(index, byMm);
+        if (module is null) return new Snapshot(parameters, null, null);
+        (AxleModule? shifted, _) = AxleModuleBuilder.Build(motion.Vehicle, module.Axle, parameters);
+        SolvedPose? at = shifted?.Motion.Near(solved!.Bodies.Span, pose.AsSpan());
+        return at is { IsSolved: true } ? new Snapshot(parameters, shifted, at) : null;
+    }
+
+    private IEnumerable<int> Relevant(IReadOnlyList<Part> parts)
+    {
+        IEnumerable<int> used = parts.SelectMany(ParameterUse.Of);
+        if (module is not null)
+            used = used.Concat(ParameterUse.Of(module.Axle)).Concat(motion.Vehicle.Parts.Where(ParameterUse.IsStop).SelectMany(ParameterUse.Of));
+        return used.Distinct().Order();
+    }
+
+    private List<Constraint>? Constraints(ImmutableArray<double> pose, SolvedPose? solved, Func<Snapshot, double> value)
+    {
+        if (module is null || solved is null) return [];
+        var space = new ReachableSpace(module.Motion);
+        List<Constraint> active = [.. Stops(solved), .. Limits(pose)];
+        if (active.Count == 0) return active;
+        ReadOnlyMemory<double> nominal = motion.Parameters;
+        if (space.Slope(pose.AsSpan(), p => value(new Snapshot(nominal, module, p))) is not { } slope) return null;
+        foreach (Constraint c in active)
+        {
+            if (c.Coordinate is { } face) c.Slope = UnitSlope(pose.Length, face, c.FaceSign);
+            else if (space.Slope(pose.AsSpan(), p => c.Reserve(new Snapshot(nominal, module, p))) is { } own) c.Slope = own;
+            else return null;
+        }
+
+        Balance(slope, active);
+        return active;
+    }
+
+    private IEnumerable<Constraint> Stops(SolvedPose solved)
+    {
+        ImmutableArray<Stop> stops = module!.Motion.Stops;
+        for (int j = 0; j < stops.Length; j++)
+        {
+            int number = j;
+            if (stops[j].Reserve(solved.Relative(stops[j].FirstBody, stops[j].SecondBody)) > ActiveMm) continue;
+            yield return new Constraint(stops[j].Name, s =>
+            {
+                Stop stop = s.Module!.Motion.Stops[number];
+                return stop.Reserve(s.Relative(stop.FirstBody, stop.SecondBody));
+            });
+        }
+    }
+
+    // The box's own faces: how far the file says to look.
+    private IEnumerable<Constraint> Limits(ImmutableArray<double> pose)
+    {
+        Axle axle = module!.Axle;
+        for (int d = 0; d < pose.Length; d++)
+        {
+            double at = pose[d];
+            string name = module.CoordinateNames[d];
+            PoseCoordinate c = module.Motion.Box.Coordinates[d];
+            if (c.High - at <= ActiveMm)
+                yield return new Constraint($"end of the travel looked at, {name} bump", s => axle.BumpLimit.At(s.Parameters.Span) - at) { Coordinate = d, FaceSign = -1 };
+            else if (at - c.Low <= ActiveMm)
+                yield return new Constraint($"end of the travel looked at, {name} droop", s => axle.DroopLimit.At(s.Parameters.Span) + at) { Coordinate = d, FaceSign = 1 };
+        }
+    }
+
+    // Multipliers, zero or more, that balance the slopes best.
+    private static void Balance(double[] slope, List<Constraint> active)
+    {
+        double[] rest = [.. slope];
+        for (int round = 0; round < 400; round++)
+            foreach (Constraint c in active)
+            {
+                double square = 0, share = 0;
+                for (int d = 0; d < rest.Length; d++) (square, share) = (square + (c.Slope[d] * c.Slope[d]), share + (c.Slope[d] * rest[d]));
+                if (!(square > 0)) continue;
+                double next = Math.Max(0, c.Multiplier + (share / square)), change = next - c.Multiplier;
+                for (int d = 0; d < rest.Length; d++) rest[d] -= change * c.Slope[d];
+                c.Multiplier = next;
+            }
+    }
+
+    private static double[] UnitSlope(int dimensions, int coordinate, int sign)
+    {
+        var slope = new double[dimensions];
+        slope[coordinate] = sign;
+        return slope;
+    }
+
+    private ImmutableArray<VarianceShare> Shares(SortedDictionary<int, double> variances, double total)
+    {
+        if (!(total > 0)) return [];
+        return
+        [
+            .. variances
+                .GroupBy(v => motion.Vehicle.Parameters.Parameters[v.Key].Reading)
+                .Select(g => new VarianceShare(g.Key, g.Sum(v => v.Value) / total, motion.Vehicle.Parameters.Parameters[g.First().Key].HalfWidthMm))
+                .OrderByDescending(s => s.Share).ThenBy(s => s.Reading, StringComparer.Ordinal),
+        ];
+    }
+
+    private sealed class Constraint(string name, Func<Snapshot, double> reserve)
+    {
+        public string Name => name;
+
+        public Func<Snapshot, double> Reserve => reserve;
+
+        public int? Coordinate { get; init; }
+
+        public int FaceSign { get; init; }
+
+        public double[] Slope { get; set; } = [];
+
+        public double Multiplier { get; set; }
+    }
+}

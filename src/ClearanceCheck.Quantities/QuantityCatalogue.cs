@@ -1,0 +1,15 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Quantities.Gaps;
+using ClearanceCheck.Quantities.Slack;
+
+namespace ClearanceCheck.Quantities;
+
+/// <summary>All quantities by their word in rules: a new one is one folder and one line here.</summary>
+public sealed class QuantityCatalogue(ImmutableArray<Quantity> quantities)
+{
+    public static QuantityCatalogue Standard { get; } = new([new GapQuantity(), new HoseSlackQuantity()]);
+
+    public ImmutableArray<Quantity> All => quantities;
+
+    public Quantity? Find(string id) => quantities.FirstOrDefault(q => q.Id == id);
+}

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Inspecting.Results;
+using ClearanceCheck.Reporting.Wording;
+using ClearanceCheck.Rules;
+using ClearanceCheck.Sweeping;
+
+namespace ClearanceCheck.Reporting.Json;
+
+/// <summary>Reads one finding back.</summary>
+internal static class FindingReader
+{
+    public static Finding Read(JsonNodeReader finding) => new()
+    {
+        Id = finding["id"].Text,
+        Rule = finding["rule"].Text,
+        Title = finding["title"].Text,
+        Severity = finding["severity"].Word<Severity>(MachineWords.Of),
+        Verdict = finding["verdict"].Word<Verdict>(MachineWords.Of),
+        Missing = finding["missing"].TextOrNull,
+        Parts = [.. finding["parts"].Items.Select(p => new PartCard(p["id"].Text, p["name"].Text, p["kind"].Text, p["body"].Text))],
+        Quantity = new QuantityCard(finding["quantity"].Text, finding["quantityName"].Text, finding["quantityMeaning"].Text, finding["unit"].Text),
+        Evidence = finding["value"].IsNull ? null : ReadEvidence(finding),
+        Limit = ReadLimit(finding["limit"]),
+        Consequence = finding["consequence"].TextOrNull,
+        Advice = finding["advice"].TextOrNull,
+        HandCheck = finding["handCheck"].TextOrNull,
+        Recheck = finding["recheck"].Texts,
+        Assumes = finding["assumes"].Texts,
+        Source = new SourceCard(finding["source"]["basis"].Text, finding["source"]["known"].Text, finding["source"]["text"].Text),
+    };
+
+    private static LimitCard ReadLimit(JsonNodeReader limit)
+    {
+        double? atLeast = limit.OptionalNumber("atLeast");
+        double? atMost = limit.OptionalNumber("atMost");
+        if (atLeast is null == atMost is null) throw limit.Wrong("either 'atLeast' or 'atMost'");
+        return new LimitCard(atLeast, atMost, limit["because"].Texts);
+    }
+
+    private static Evidence ReadEvidence(JsonNodeReader finding)
+    {
+        ImmutableArray<JsonNodeReader> witness = finding["witness"].Items;
+        if (witness.Length != 2) throw finding["witness"].Wrong("two points");
+        return new Evidence
+        {
+            Value = finding["value"].Number,
+            Bound = finding["bound"].Number,
+            BoundKind = finding["boundKind"].Word<Grade>(MachineWords.Of),
+            StandardUncertainty = finding["standardUncertainty"].Number,
+            CoverageFactor = finding["coverageFactor"].Number,
+            Pose = ReadPose(finding),
+            WitnessFirst = witness[0].Point,
+            WitnessSecond = witness[1].Point,
+            Basins = [.. finding["basins"].Items.Select(b => new BasinCard(b["value"].Number, b["standardUncertainty"].Number, ReadPose(b)))],
+            Readings = [.. finding["readings"].Items.Select(r => new ReadingShare(r["path"].Text, r["share"].Number, r["within"].Number))],
+            Drawing = new DrawingCard([.. finding["drawing"].Items.Select(d =>
+                new DrawnPart(d["part"].Text, [.. d["points"].Items.Select(p => p.Point)], d["radius"].Number, d["dashed"].YesNo))]),
+            Plots = [.. finding["plots"].Items.Select(ReadPlot)],
+            Cells = finding["cells"].Whole,
+        };
+    }
+
+    private static PoseCard ReadPose(JsonNodeReader holder)
+    {
+        JsonNodeReader pose = holder["pose"];
+        ImmutableArray<JsonNodeReader> words = holder["poseInWords"].Items;
+        if (pose.PropertyCount != words.Length) throw pose.Wrong("as many coordinates as 'poseInWords' has");
+        return new PoseCard(
+            [.. words.Select(w => new PoseCoordinate(w["coordinate"].Text, pose[w["coordinate"].Text].Number, w["unit"].Text, w["words"].Text))],
+            holder["activeStops"].Texts);
+    }
+
+    private static PlotCard ReadPlot(JsonNodeReader plot) => new(
+        plot["coordinate"].Text, plot["label"].Text, plot["unit"].Text, plot["at"].Number,
+        [.. plot["points"].Items.Select(p => new PlotPoint(p["at"].Number, p["value"].Number, p["reachable"].YesNo))]);
+}

@@ -1,0 +1,53 @@
+using System.Text.Json;
+using ClearanceCheck.Inspecting.Results;
+using ClearanceCheck.Reporting.Wording;
+
+namespace ClearanceCheck.Reporting.Json;
+
+/// <summary>Writes one finding; without evidence its numbers are <c>null</c> and its lists empty.</summary>
+internal static class FindingWriter
+{
+    public static void Write(Utf8JsonWriter json, Finding finding)
+    {
+        json.WriteString("id", finding.Id);
+        json.WriteString("rule", finding.Rule);
+        json.WriteString("title", finding.Title);
+        json.WriteString("severity", MachineWords.Of(finding.Severity));
+        json.WriteString("verdict", MachineWords.Of(finding.Verdict));
+        JsonFields.Text(json, "missing", finding.Missing);
+        JsonFields.Each(json, "parts", finding.Parts, WritePart);
+        json.WriteString("quantity", finding.Quantity.Id);
+        json.WriteString("quantityName", finding.Quantity.Name);
+        json.WriteString("quantityMeaning", finding.Quantity.Meaning);
+        json.WriteString("unit", finding.Quantity.Unit);
+        EvidenceWriter.Write(json, finding.Evidence);
+        WriteLimit(json, finding.Limit);
+        JsonFields.Text(json, "consequence", finding.Consequence);
+        JsonFields.Text(json, "advice", finding.Advice);
+        JsonFields.Text(json, "handCheck", finding.HandCheck);
+        JsonFields.Texts(json, "recheck", finding.Recheck);
+        JsonFields.Texts(json, "assumes", finding.Assumes);
+        json.WriteStartObject("source");
+        json.WriteString("basis", finding.Source.Basis);
+        json.WriteString("known", finding.Source.Known);
+        json.WriteString("text", finding.Source.Text);
+        json.WriteEndObject();
+    }
+
+    private static void WritePart(Utf8JsonWriter json, PartCard part)
+    {
+        json.WriteString("id", part.Id);
+        json.WriteString("name", part.Name);
+        json.WriteString("kind", part.Kind);
+        json.WriteString("body", part.Body);
+    }
+
+    private static void WriteLimit(Utf8JsonWriter json, LimitCard limit)
+    {
+        json.WriteStartObject("limit");
+        if (limit.AtLeast is not null) JsonFields.Number(json, "atLeast", limit.AtLeast);
+        if (limit.AtMost is not null) JsonFields.Number(json, "atMost", limit.AtMost);
+        JsonFields.Texts(json, "because", limit.Because);
+        json.WriteEndObject();
+    }
+}

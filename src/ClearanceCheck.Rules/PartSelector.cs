@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Rules;
+
+/// <summary>Which parts a rule is about: every key that is given must hold, a list means any of its words.</summary>
+public sealed record PartSelector
+{
+    public ImmutableArray<string> Kinds { get; init; } = [];
+
+    public ImmutableArray<string> Groups { get; init; } = [];
+
+    public ImmutableArray<string> Ids { get; init; } = [];
+
+    public bool Selects(Part part) =>
+        (Kinds.IsEmpty || Kinds.Contains(part.Kind.Id))
+        && (Groups.IsEmpty || part.Kind.Groups.Any(g => Groups.Contains(g)))
+        && (Ids.IsEmpty || Ids.Contains(part.Id));
+
+    /// <summary>True when a part of this kind could be selected; ids are left out.</summary>
+    public bool CouldSelect(PartKind kind) =>
+        (Kinds.IsEmpty || Kinds.Contains(kind.Id)) && (Groups.IsEmpty || kind.Groups.Any(g => Groups.Contains(g)));
+
+    /// <summary>The selector in words, for "no such part".</summary>
+    public string InWords()
+    {
+        IEnumerable<string> said = [.. Kinds.Select(k => $"kind {k}"), .. Groups.Select(g => $"group {g}"), .. Ids.Select(i => $"id {i}")];
+        return string.Join(", ", said);
+    }
+}

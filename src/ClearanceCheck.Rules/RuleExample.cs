@@ -1,0 +1,12 @@
+using System.Collections.Immutable;
+
+namespace ClearanceCheck.Rules;
+
+/// <summary>A case that a rule states about itself; run when the library is loaded.</summary>
+/// <param name="Value">In the quantity's unit.</param>
+/// <param name="Uncertainty">Standard uncertainty, in the quantity's unit.</param>
+/// <param name="Facts">Facts that hold.</param>
+/// <param name="PartKind">Kind of the part; null for one that the rule selects.</param>
+/// <param name="ToKind">Kind of the other part; null for one that the rule selects.</param>
+public sealed record RuleExample(
+    double Value, double Uncertainty, ImmutableArray<string> Facts, string? PartKind, string? ToKind, ExampleOutcome Expect);

@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Geometry;
+using ClearanceCheck.Geometry.Gaps;
+using ClearanceCheck.Geometry.Shapes;
+
+namespace ClearanceCheck.Sweeping;
+
+/// <summary>The signed gap of two solids through their trees.</summary>
+internal sealed class GapObjective(Solid first, Solid second) : ISweepObjective
+{
+    private readonly IGapKernel kernel = GapKernels.For(first, second);
+    private readonly Stack<OpenFeature> stack = new();
+    private readonly double[] corners = new double[16];
+    private readonly double[] others = new double[16];
+
+    public ReadOnlySpan<Vector3d> Anchors => second.Anchors;
+
+    public ImmutableArray<OpenFeature> Root => [default];
+
+    public double Evaluate(in RigidMotion secondInFirst, out Witness witness)
+    {
+        double best = double.PositiveInfinity;
+        witness = default;
+        stack.Clear();
+        stack.Push(default);
+        while (stack.TryPop(out OpenFeature pair))
+        {
+            PieceGap gap = kernel.Measure(pair.First, pair.Second, secondInFirst);
+            if (double.IsNaN(gap.Gap)) return double.NaN;
+            if (!(gap.Gap < best)) continue;
+            if (first.IsLeaf(pair.First) && second.IsLeaf(pair.Second))
+            {
+                best = gap.Gap;
+                witness = new Witness(pair.First, pair.Second, gap.OnFirst, gap.OnSecond);
+            }
+            else
+            {
+                Expand(pair, default);
+            }
+        }
+
+        return best;
+    }
+
+    public bool IsExact(double value) => value > 0;
+
+    public void Examine(CellGeometry cell, ImmutableArray<OpenFeature> open, double threshold, CellOutcome outcome)
+    {
+        Span<double> loss = stackalloc double[cell.Dimensions];
+        double lowestOpen = double.PositiveInfinity;
+        stack.Clear();
+        foreach (OpenFeature feature in open) stack.Push(feature);
+        while (stack.TryPop(out OpenFeature pair))
+        {
+            // The direction that separated it in the parent often still does, and then no distance is needed at all.
+            if (pair.Direction != Vector3d.Zero && Separation(cell, pair, pair.Direction, loss) is var known && known >= threshold)
+            {
+                outcome.Settled = Math.Min(outcome.Settled, known);
+                continue;
+            }
+
+            PieceGap gap = kernel.Measure(pair.First, pair.Second, cell.Centre);
+            double bound = gap.Gap < 0 ? Overlap(cell, pair, gap.Direction, loss) : Separation(cell, pair, gap.Direction, loss);
+            bool leaves = first.IsLeaf(pair.First) && second.IsLeaf(pair.Second);
+            if (leaves && gap.Gap < outcome.CentreValue)
+            {
+                outcome.CentreValue = gap.Gap;
+                outcome.CentreWitness = new Witness(pair.First, pair.Second, gap.OnFirst, gap.OnSecond);
+            }
+
+            if (bound >= threshold)
+            {
+                outcome.Settled = Math.Min(outcome.Settled, bound);
+                continue;
+            }
+
+            // Too loose because of the nodes' own thickness: look at their halves. Because of the cell's size: leave it to the cell's halves.
+            double thickness = first.Thickness(pair.First) + second.Thickness(pair.Second);
+            if (!leaves && (gap.Gap < threshold || thickness > 0.5 * (gap.Gap - bound)))
+            {
+                Expand(pair, gap.Direction);
+                continue;
+            }
+
+            outcome.Open.Add(pair with { Direction = gap.Direction });
+            outcome.Bound = Math.Min(outcome.Bound, bound);
+            if (bound >= lowestOpen) continue;
+            lowestOpen = bound;
+            loss.CopyTo(outcome.Loss);
+        }
+    }
+
+    private double Separation(CellGeometry cell, in OpenFeature pair, Vector3d n, Span<double> loss)
+    {
+        Span<double> remainders = stackalloc double[cell.Dimensions];
+        Separate(cell, pair, n, corners, remainders);
+        return cell.Bound(corners.AsSpan(0, cell.CornerCount), remainders, loss);
+    }
+
+    // Overlapping pieces part on either side.
+    private double Overlap(CellGeometry cell, in OpenFeature pair, Vector3d n, Span<double> loss)
+    {
+        Span<double> remainders = stackalloc double[cell.Dimensions], otherRemainders = stackalloc double[cell.Dimensions];
+        Separate(cell, pair, n, corners, remainders);
+        Separate(cell, pair, -n, others, otherRemainders);
+        return cell.Bound(corners.AsSpan(0, cell.CornerCount), remainders, others.AsSpan(0, cell.CornerCount), otherRemainders, loss);
+    }
+
+    private void Separate(CellGeometry cell, in OpenFeature pair, Vector3d n, double[] separation, Span<double> remainders)
+    {
+        for (int k = 0; k < remainders.Length; k++) remainders[k] = cell.Curvatures[k].Along(n) * cell.Widths[k] * cell.Widths[k] / 8;
+        double lowestFirst = -first.Support(pair.First, -n);
+        for (int c = 0; c < cell.CornerCount; c++)
+        {
+            ref readonly RigidMotion at = ref cell.Corners[c];
+            separation[c] = lowestFirst - Vector3d.Dot(n, at.Translation) - second.Support(pair.Second, at.ApplyInverseToDirection(n));
+        }
+    }
+
+    private void Expand(in OpenFeature pair, Vector3d direction)
+    {
+        bool splitFirst = !first.IsLeaf(pair.First)
+            && (second.IsLeaf(pair.Second) || first.Thickness(pair.First) >= second.Thickness(pair.Second));
+        if (splitFirst)
+        {
+            stack.Push(new OpenFeature(first.Right(pair.First), pair.Second, direction));
+            stack.Push(new OpenFeature(first.Left(pair.First), pair.Second, direction));
+        }
+        else
+        {
+            stack.Push(new OpenFeature(pair.First, second.Right(pair.Second), direction));
+            stack.Push(new OpenFeature(pair.First, second.Left(pair.Second), direction));
+        }
+    }
+}

@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+
+namespace ClearanceCheck.Vehicles;
+
+/// <summary>An axle with its layout: the points it hangs on and how far its wheels are looked at.</summary>
+public sealed record Axle
+{
+    public required string Name { get; init; }
+
+    /// <summary>The layout's id in the catalogue of layouts.</summary>
+    public required string Layout { get; init; }
+
+    /// <summary>The layout's points by name.</summary>
+    public required ImmutableSortedDictionary<string, MeasuredPoint> Points { get; init; }
+
+    /// <summary>Bodies of a free layout, without the axle's name; empty for other layouts, which bring their own.</summary>
+    public required ImmutableArray<string> FreeBodies { get; init; }
+
+    /// <summary>Joints of a free layout, spelled out.</summary>
+    public required ImmutableArray<FreeJoint> FreeJoints { get; init; }
+
+    public required Wheel Left { get; init; }
+
+    public required Wheel Right { get; init; }
+
+    /// <summary>How far below ride height each wheel is looked at, mm, positive.</summary>
+    public required MeasuredLength DroopLimit { get; init; }
+
+    /// <summary>How far above ride height each wheel is looked at, mm, positive.</summary>
+    public required MeasuredLength BumpLimit { get; init; }
+}
+
+/// <summary>One wheel of an axle: the point its travel acts on and its hub-to-fender readings.</summary>
+/// <param name="Body">The body that carries the hub, with the axle's name: <c>rear/axle</c>.</param>
+/// <param name="HubToFenderMeasured">In the state in which the points were measured; null when that was ride height.</param>
+/// <param name="HubToFenderRide">At ride height; null when nobody read it (then the measured state is ride height).</param>
+public sealed record Wheel(string Body, MeasuredPoint Hub, MeasuredLength? HubToFenderMeasured, MeasuredLength? HubToFenderRide)
+{
+    /// <summary>Travel of the wheel in the measured state, mm, bump positive.</summary>
+    public double MeasuredTravelMm(ReadOnlySpan<double> parameters) =>
+        HubToFenderRide is { } ride && HubToFenderMeasured is { } measured ? ride.At(parameters) - measured.At(parameters) : 0;
+}
+
+/// <summary>A joint of a free layout.</summary>
+/// <param name="Kind">Which joint.</param>
+/// <param name="FirstBody">Chassis or a body with the axle's name.</param>
+/// <param name="At">One point, or two for a rod (on the first body, on the second).</param>
+/// <param name="Axis">A second point on the line of a hinge; null for the others.</param>
+public sealed record FreeJoint(string Name, FreeJointKind Kind, string FirstBody, string SecondBody, ImmutableArray<MeasuredPoint> At, MeasuredPoint? Axis);

@@ -1,0 +1,38 @@
+namespace ClearanceCheck.Vehicles;
+
+/// <summary>Values used where nobody typed one; each use is listed in the report. Common practice, no source, unless said otherwise.</summary>
+public static class Defaults
+{
+    /// <summary>Half-width of a hidden joint centre, mm.</summary>
+    public const double JointCentreMm = 4;
+
+    /// <summary>Half-width of a point on a pipe, hose or plate, mm.</summary>
+    public const double SurfaceMm = 2;
+
+    /// <summary>Half-width of a tape reading such as hub to fender, mm.</summary>
+    public const double TapeMm = 3;
+
+    /// <summary>Half-width of an outside diameter or another size that is taken with a caliper or known from its maker, mm.</summary>
+    public const double SizeMm = 0.25;
+
+    /// <summary>Half-width of a shock's open or closed length or a stop's height, mm. A guess.</summary>
+    public const double StopLengthMm = 2;
+
+    /// <summary>Half-width of a bump stop's crush, mm. A guess.</summary>
+    public const double CrushMm = 5;
+
+    /// <summary>Share of its free height that a rubber bump stop gives.</summary>
+    public const double RubberCrush = 0.50;
+
+    /// <summary>Share of its free height that a foam bump stop gives.</summary>
+    public const double FoamCrush = 0.75;
+
+    /// <summary>What a shock's bushings give at each end, mm: the shock ends the travel that much later.</summary>
+    public const double ShockBushingMm = 3;
+
+    /// <summary>Contact near a joined end is meant within this many outside diameters.</summary>
+    public const double JoinedEndDiameters = 1.5;
+
+    /// <summary>And within at least this many mm.</summary>
+    public const double JoinedEndMm = 30;
+}

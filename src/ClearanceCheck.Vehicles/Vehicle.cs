@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+
+namespace ClearanceCheck.Vehicles;
+
+/// <summary>The vehicle under inspection as a model without doubt: every reference is resolved, every number is finite.</summary>
+public sealed record Vehicle
+{
+    /// <summary>The body that does not move.</summary>
+    public const string Chassis = "chassis";
+
+    public required VehicleDescription Description { get; init; }
+
+    /// <summary>Names of the axles inspected.</summary>
+    public required ImmutableArray<string> Scope { get; init; }
+
+    public required ParameterVector Parameters { get; init; }
+
+    public required ImmutableArray<Axle> Axles { get; init; }
+
+    public required ImmutableArray<Part> Parts { get; init; }
+
+    /// <summary>Names of bodies that are carried by the chassis and taken as fixed to it.</summary>
+    public required ImmutableArray<string> FixedBodies { get; init; }
+
+    /// <summary>What was taken for granted while reading.</summary>
+    public required ImmutableArray<ModelAssumption> Assumptions { get; init; }
+
+    /// <summary>Every reading as typed, for the report.</summary>
+    public required ImmutableArray<TypedReading> Readings { get; init; }
+}
+
+/// <summary>What the inspector wrote about the vehicle; texts as typed.</summary>
+public sealed record VehicleDescription
+{
+    public required string Name { get; init; }
+    public string? Job { get; init; }
+    public string? Lift { get; init; }
+    public string? Date { get; init; }
+    public string? Inspector { get; init; }
+    public string? Odometer { get; init; }
+    public string? Drive { get; init; }
+    public string? Load { get; init; }
+    public string? Fuel { get; init; }
+    public string? Datum { get; init; }
+}
+
+/// <summary>Something nobody typed that the model rests on.</summary>
+public sealed record ModelAssumption(string Path, string Text);
+
+/// <summary>A reading as typed.</summary>
+/// <param name="Parameter">Index of its (first) parameter.</param>
+/// <param name="IsPoint">True for three parameters in a row, false for one.</param>
+public sealed record TypedReading(string Path, string Typed, int Parameter, bool IsPoint);

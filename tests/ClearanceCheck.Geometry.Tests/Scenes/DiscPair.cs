@@ -1,0 +1,6 @@
+using ClearanceCheck.Geometry.Shapes;
+
+namespace ClearanceCheck.Geometry.Tests.Scenes;
+
+/// <summary>A disc and a capsule with their reference gap (sharp cylinder).</summary>
+internal sealed record DiscPair(Disc First, Capsule Second, double Gap);

@@ -1,0 +1,53 @@
+using ClearanceCheck.Reporting.Tests.Samples;
+
+namespace ClearanceCheck.Reporting.Tests;
+
+/// <summary>The small sample's outputs, whole, beside the tests. CLEARANCECHECK_RENEW=1 writes them anew; then read the difference and build again.</summary>
+public sealed class GoldenReportTests
+{
+    public static TheoryData<string> Names => ["small.html", "small.findings.json", "whole.summary.txt"];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_output_is_the_one_that_was_looked_at(string name)
+    {
+        string written = Write(name);
+        if (Environment.GetEnvironmentVariable("CLEARANCECHECK_RENEW") == "1")
+        {
+            File.WriteAllText(Path.Combine(SourceFolder(), name), written);
+            return;
+        }
+
+        string[] wanted = File.ReadAllText(Path.Combine(Folder(), name)).ReplaceLineEndings("\n").Split('\n');
+        string[] got = written.Split('\n');
+
+        for (int i = 0; i < Math.Max(wanted.Length, got.Length); i++)
+            got.ElementAtOrDefault(i).ShouldBe(wanted.ElementAtOrDefault(i), $"{name}, line {i + 1}. Set CLEARANCECHECK_RENEW=1 to write it anew, then look at it.");
+    }
+
+    [Fact]
+    public void Every_golden_file_is_read_by_a_test() =>
+        Directory.GetFiles(Folder()).Select(Path.GetFileName).Order(StringComparer.Ordinal).ShouldBe(Names.Select(n => (string)n).Order(StringComparer.Ordinal));
+
+    private static string Write(string name) => name switch
+    {
+        "small.html" => HtmlReport.Write(SampleResult.Small()),
+        "small.findings.json" => FindingsJson.Write(SampleResult.Small()),
+        _ => SummaryText.Write(SampleResult.Whole(), colour: false),
+    };
+
+    /// <summary>The golden files as they were when the tests were built.</summary>
+    private static string Folder() => Path.Combine(AppContext.BaseDirectory, "Golden");
+
+    /// <summary>The folder of the golden files in the sources, looked for upward from where the tests are started.</summary>
+    private static string SourceFolder()
+    {
+        for (DirectoryInfo? folder = new(Environment.CurrentDirectory); folder is not null; folder = folder.Parent)
+        {
+            string golden = Path.Combine(folder.FullName, "tests", "ClearanceCheck.Reporting.Tests", "Golden");
+            if (Directory.Exists(golden)) return golden;
+        }
+
+        throw new InvalidOperationException("Start the tests inside the repository to renew the golden files.");
+    }
+}

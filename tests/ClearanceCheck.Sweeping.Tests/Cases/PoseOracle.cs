@@ -1,0 +1,85 @@
+using ClearanceCheck.Geometry.Gaps;
+using ClearanceCheck.Geometry.Shapes;
+using ClearanceCheck.Mechanics.Poses;
+
+namespace ClearanceCheck.Sweeping.Tests.Cases;
+
+/// <summary>The gap of a pair pose by pose, all pieces against all pieces and no tree: what a sampling program would see.</summary>
+internal sealed class PoseOracle(SweepCase pair)
+{
+    private readonly IGapKernel kernel = GapKernels.For(pair.First, pair.Second);
+    private readonly int[] firstLeaves = Leaves(pair.First);
+    private readonly int[] secondLeaves = Leaves(pair.Second);
+
+    public PoseBox Box => pair.System.Box;
+
+    /// <summary>
+    /// The gap in a pose; infinite where a stop is passed. A piece whose centre line enters a disc is left out: its gap is known there
+    /// only as "at least", so it says nothing against a bound.
+    /// </summary>
+    public double Gap(ReadOnlySpan<double> pose)
+    {
+        SolvedPose at = pair.System.At(pose);
+        if (!at.IsSolved) return double.PositiveInfinity;
+        foreach (Stop stop in pair.System.Stops)
+            if (stop.Reserve(at.Relative(stop.FirstBody, stop.SecondBody)) < 0) return double.PositiveInfinity;
+        double least = double.PositiveInfinity;
+        foreach (int i in firstLeaves)
+            foreach (int j in secondLeaves)
+            {
+                double gap = kernel.Measure(i, j, at.Relative(pair.FirstBody, pair.SecondBody)).Gap;
+                if (HasDisc && gap <= -ChainRadius + 1e-9) continue;
+                least = Math.Min(least, gap);
+            }
+
+        return least;
+    }
+
+    /// <summary>The least gap of random poses, of the box's corners and faces, and of the way down from the best of them.</summary>
+    public (double Gap, double[] Pose) Least(SplitMix64 random, int samples, double[] low, double[] high)
+    {
+        int d = Box.Dimensions;
+        var seen = new List<(double Gap, double[] Pose)>();
+        for (int i = 0; i < samples + (1 << d); i++)
+        {
+            var pose = new double[d];
+            for (int k = 0; k < d; k++)
+            {
+                double share = i < 1 << d ? i >> k & 1 : Math.Clamp(random.In(-0.15, 1.15), 0, 1);
+                pose[k] = low[k] + ((high[k] - low[k]) * share);
+            }
+
+            seen.Add((Gap(pose), pose));
+        }
+
+        (double Gap, double[] Pose) best = (double.PositiveInfinity, seen[0].Pose);
+        foreach ((double gap, double[] pose) in seen.OrderBy(s => s.Gap).Take(2))
+            if (gap < double.PositiveInfinity && Descend(gap, pose, low, high) is var end && end.Gap < best.Gap) best = end;
+        return best;
+    }
+
+    public (double Gap, double[] Pose) Descend(double gap, double[] pose, double[] low, double[] high)
+    {
+        for (double share = 0.1; share > 1e-6; share *= 0.5)
+            for (bool moved = true; moved;)
+            {
+                moved = false;
+                for (int k = 0; k < 2 * pose.Length; k++)
+                {
+                    int d = k / 2;
+                    double[] next = [.. pose];
+                    next[d] = Math.Clamp(next[d] + ((k % 2 == 0 ? share : -share) * (high[d] - low[d])), low[d], high[d]);
+                    if (!(Gap(next) is var found && found < gap)) continue;
+                    (gap, pose, moved) = (found, next, true);
+                }
+            }
+
+        return (gap, pose);
+    }
+
+    private bool HasDisc => pair.First is Disc || pair.Second is Disc;
+
+    private double ChainRadius => pair.First is CapsuleChain first ? first.RadiusMm : ((CapsuleChain)pair.Second).RadiusMm;
+
+    private static int[] Leaves(Solid solid) => [.. Enumerable.Range(0, solid.NodeCount).Where(solid.IsLeaf)];
+}
