@@ -17,7 +17,12 @@ internal static class AxlesReader
         foreach ((Placed<string> name, Field value) in field.Entries() ?? [])
         {
             draft.Remember($"axles/{name.Value}", name.Span);
-            if (value.Mapping(r => ReadAxle(r, name.Value, draft)) is not { } axle) continue;
+            if (value.Mapping(r => ReadAxle(r, name.Value, draft)) is not { } axle)
+            {
+                draft.FaultyAxles.Add(name.Value);
+                continue;
+            }
+
             draft.Axles.Add(axle);
             draft.Bodies.AddRange(LayoutCatalogue.Find(axle.Layout)!.Bodies(axle).Select(b => $"{axle.Name}/{b}"));
         }

@@ -32,7 +32,7 @@ internal static class PartFormReader
 
     private static (string Body, PartForm? Form)? Chain(MappingReader reader, string id, double? within, VehicleDraft draft)
     {
-        Placed<string>? body = reader.Required("body", "the body it is fixed to").Word(draft.Bodies);
+        Placed<string>? body = BodyWord.Read(reader.Required("body", "the body it is fixed to"), draft);
         Placed<LengthReading>? diameter = reader.Required("outside-diameter", "its outside diameter").Length(Diameter);
         ImmutableArray<MeasuredPoint>? path = ChainPathReader.Read(reader, id, within, draft);
         Field clips = reader.Optional("clips");
@@ -105,7 +105,7 @@ internal static class PartFormReader
     private static Place? End(MappingReader reader, string key, string what, string id, Within within, VehicleDraft draft) =>
         reader.Required(key, what).Mapping(r =>
         {
-            Placed<string>? body = r.Required("body", "the body it is on").Word(draft.Bodies);
+            Placed<string>? body = BodyWord.Read(r.Required("body", "the body it is on"), draft);
             Placed<LengthTriple>? at = r.Required("at", "the place").Triple();
             return body is null || at is null ? null : new Place(body.Value, draft.Point($"parts/{id}/{key}", at, within));
         });

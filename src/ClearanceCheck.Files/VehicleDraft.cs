@@ -36,6 +36,9 @@ internal sealed class VehicleDraft(InspectionFile file)
     /// <summary>Bodies that parts may be fixed to.</summary>
     public List<string> Bodies { get; } = [Vehicle.Chassis, .. FixedBodies.All];
 
+    /// <summary>Names of axles with a fault, whose bodies are not known.</summary>
+    public List<string> FaultyAxles { get; } = [];
+
     public ImmutableArray<string> Scope { get; set; } = [];
 
     public List<Part> Parts { get; } = [];

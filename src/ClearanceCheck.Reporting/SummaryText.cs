@@ -20,7 +20,7 @@ public static class SummaryText
         text.AppendLine(ReportWords.DecisionMeaning(result.Decision.Kind));
         Section(text, "Why", result.Decision.Reasons.Select(VisibleText.Sentence));
         Section(text, "Do this, in this order", result.Decision.DoThis.Select((line, index) => string.Create(CultureInfo.InvariantCulture, $"{index + 1}. {VisibleText.Sentence(line.Text)}")));
-        Section(text, "Does not meet the limit", result.Findings.Where(f => f.Verdict != Verdict.Conforms).Select(f => Line(f, colour)));
+        Section(text, "What stands against it", result.Findings.Where(f => f.Verdict != Verdict.Conforms).Select(f => Line(f, colour)));
         Section(text, "Rules that could not be loaded", result.Library.NotLoaded.Select(VisibleText.Sentence));
         Section(text, "Not inspected", result.NotInspected.Select(n => $"{VisibleText.Typed(n.What)}: {VisibleText.Sentence(n.Why)}"));
         text.AppendLine().AppendLine(Counts(result));
@@ -50,7 +50,7 @@ public static class SummaryText
     {
         int Count(Verdict verdict) => result.Findings.Count(f => f.Verdict == verdict);
         return string.Create(CultureInfo.InvariantCulture,
-            $"{result.Findings.Length} findings: {Count(Verdict.Fails)} fail, {Count(Verdict.Undecided)} too close to call, {Count(Verdict.NotEvaluated)} could not be checked, {Count(Verdict.Conforms)} meet the limit; {result.MatchedNothing.Length} rules found nothing to judge");
+            $"{result.Findings.Length} findings: {Count(Verdict.Fails)} fail, {Count(Verdict.Undecided)} too close to call, {Count(Verdict.NotEvaluated)} could not be checked, {Count(Verdict.Conforms)} meet the limit; {result.MatchedNothing.Length} {(result.MatchedNothing.Length == 1 ? "rule" : "rules")} found nothing to judge");
     }
 
     private static string Coloured(string words, string code, bool colour) => colour ? $"\e[{code}m{words}{Plain}" : words;

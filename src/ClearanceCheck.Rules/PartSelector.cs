@@ -21,6 +21,13 @@ public sealed record PartSelector
     public bool CouldSelect(PartKind kind) =>
         (Kinds.IsEmpty || Kinds.Contains(kind.Id)) && (Groups.IsEmpty || kind.Groups.Any(g => Groups.Contains(g)));
 
+    /// <summary>True when the part of an example is one that is selected; what the example leaves unsaid counts as selected.</summary>
+    public bool Covers(ExamplePart part)
+    {
+        if (part.Id is { } id && !Ids.IsEmpty && !Ids.Contains(id)) return false;
+        return part.Kind is not { } word || (PartKinds.Find(word) is { } kind && CouldSelect(kind));
+    }
+
     /// <summary>The selector in words, for "no such part".</summary>
     public string InWords()
     {

@@ -77,7 +77,7 @@ internal sealed class CellGeometry
     /// <param name="corners">The objective at the corners.</param>
     /// <param name="remainders">Its curvature remainder in each coordinate, mm.</param>
     /// <param name="loss">Filled with what each coordinate costs.</param>
-    public double Bound(ReadOnlySpan<double> corners, ReadOnlySpan<double> remainders, Span<double> loss)
+    public double Bound(ReadOnlySpan<double> corners, ReadOnlySpan<double> remainders, CellLoss loss)
     {
         double plain = Plain(corners, remainders, loss);
         if (StopCount == 0) return plain;
@@ -87,13 +87,13 @@ internal sealed class CellGeometry
             : plain;
     }
 
-    /// <summary>As <see cref="Bound(ReadOnlySpan{double}, ReadOnlySpan{double}, Span{double})"/> for an objective that is nowhere below either of two functions.</summary>
+    /// <summary>As <see cref="Bound(ReadOnlySpan{double}, ReadOnlySpan{double}, CellLoss)"/> for an objective that is nowhere below either of two functions.</summary>
     /// <remarks>
     /// An objective above f and above g is above every average (1 - m) f + m g = f - m (f - g): f - g acts as one more stop, its
     /// multiplier at most one. Where pieces overlap, the way out flips its side, and no single direction can bound the kink well.
     /// </remarks>
     public double Bound(
-        ReadOnlySpan<double> corners, ReadOnlySpan<double> remainders, ReadOnlySpan<double> others, ReadOnlySpan<double> otherRemainders, Span<double> loss)
+        ReadOnlySpan<double> corners, ReadOnlySpan<double> remainders, ReadOnlySpan<double> others, ReadOnlySpan<double> otherRemainders, CellLoss loss)
     {
         double plain = Plain(corners, remainders, loss);
         FillEstimates();
@@ -123,9 +123,10 @@ internal sealed class CellGeometry
         }
     }
 
-    private double Plain(ReadOnlySpan<double> corners, ReadOnlySpan<double> remainders, Span<double> loss)
+    private double Plain(ReadOnlySpan<double> corners, ReadOnlySpan<double> remainders, CellLoss loss)
     {
-        Losses(corners, remainders, loss);
+        Losses(corners, remainders, loss.Plain);
+        loss.Plain.CopyTo(loss.Bound);
         return Lowest(corners, remainders);
     }
 
@@ -141,7 +142,7 @@ internal sealed class CellGeometry
 
     // The bound with the multipliers found; "others" is empty or the second function.
     private double Tilted(
-        ReadOnlySpan<double> corners, ReadOnlySpan<double> remainders, ReadOnlySpan<double> others, ReadOnlySpan<double> otherRemainders, double plain, Span<double> loss)
+        ReadOnlySpan<double> corners, ReadOnlySpan<double> remainders, ReadOnlySpan<double> others, ReadOnlySpan<double> otherRemainders, double plain, CellLoss loss)
     {
         remainders.CopyTo(leftOver);
         corners.CopyTo(tilted);
@@ -165,7 +166,7 @@ internal sealed class CellGeometry
         for (int j = 0; j < StopCount; j++) weight += multipliers[j];
         double bound = Lowest(tilted, leftOver) - (weight * SlackMm);
         if (!(bound > plain)) return plain;
-        Losses(tilted, leftOver, loss);
+        Losses(tilted, leftOver, loss.Bound);
         return bound;
     }
 

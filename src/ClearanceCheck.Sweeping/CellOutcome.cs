@@ -17,6 +17,9 @@ internal sealed class CellOutcome
     /// <summary>For the lowest open feature, what each coordinate costs the bound.</summary>
     public double[] Loss { get; } = new double[Mechanics.Poses.PoseBox.MaximumDimensions];
 
+    /// <summary>The same without the stops' help.</summary>
+    public double[] PlainLoss { get; } = new double[Mechanics.Poses.PoseBox.MaximumDimensions];
+
     /// <summary>Features that go on to the cell's halves.</summary>
     public List<OpenFeature> Open { get; } = [];
 
@@ -24,6 +27,7 @@ internal sealed class CellOutcome
     {
         Bound = Settled = CentreValue = double.PositiveInfinity;
         Array.Clear(Loss);
+        Array.Clear(PlainLoss);
         Open.Clear();
     }
 }

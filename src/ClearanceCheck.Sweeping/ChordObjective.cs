@@ -27,7 +27,7 @@ internal sealed class ChordObjective(Vector3d onFirst, Vector3d onSecond) : ISwe
         Span<double> remainders = stackalloc double[cell.Dimensions];
         for (int c = 0; c < cell.CornerCount; c++) corners[c] = -(cell.Corners[c].Apply(onSecond) - onFirst).Length;
         for (int k = 0; k < remainders.Length; k++) remainders[k] = cell.Curvatures[k].Length * cell.Widths[k] * cell.Widths[k] / 8;
-        double bound = cell.Bound(corners.AsSpan(0, cell.CornerCount), remainders, outcome.Loss);
+        double bound = cell.Bound(corners.AsSpan(0, cell.CornerCount), remainders, new CellLoss(outcome.Loss.AsSpan(0, cell.Dimensions), outcome.PlainLoss.AsSpan(0, cell.Dimensions)));
         outcome.CentreValue = Evaluate(cell.Centre, out Witness witness);
         outcome.CentreWitness = witness;
         if (bound >= threshold)

@@ -46,7 +46,8 @@ internal sealed class GapObjective(Solid first, Solid second) : ISweepObjective
 
     public void Examine(CellGeometry cell, ImmutableArray<OpenFeature> open, double threshold, CellOutcome outcome)
     {
-        Span<double> loss = stackalloc double[cell.Dimensions];
+        int d = cell.Dimensions;
+        var loss = new CellLoss(stackalloc double[d], stackalloc double[d]);
         double lowestOpen = double.PositiveInfinity;
         stack.Clear();
         foreach (OpenFeature feature in open) stack.Push(feature);
@@ -86,11 +87,11 @@ internal sealed class GapObjective(Solid first, Solid second) : ISweepObjective
             outcome.Bound = Math.Min(outcome.Bound, bound);
             if (bound >= lowestOpen) continue;
             lowestOpen = bound;
-            loss.CopyTo(outcome.Loss);
+            loss.CopyTo(outcome);
         }
     }
 
-    private double Separation(CellGeometry cell, in OpenFeature pair, Vector3d n, Span<double> loss)
+    private double Separation(CellGeometry cell, in OpenFeature pair, Vector3d n, CellLoss loss)
     {
         Span<double> remainders = stackalloc double[cell.Dimensions];
         Separate(cell, pair, n, corners, remainders);
@@ -98,7 +99,7 @@ internal sealed class GapObjective(Solid first, Solid second) : ISweepObjective
     }
 
     // Overlapping pieces part on either side.
-    private double Overlap(CellGeometry cell, in OpenFeature pair, Vector3d n, Span<double> loss)
+    private double Overlap(CellGeometry cell, in OpenFeature pair, Vector3d n, CellLoss loss)
     {
         Span<double> remainders = stackalloc double[cell.Dimensions], otherRemainders = stackalloc double[cell.Dimensions];
         Separate(cell, pair, n, corners, remainders);

@@ -13,12 +13,18 @@ public static class Sweep
     public static Extreme LeastGap(IMovingSystem system, int firstBody, Solid first, int secondBody, Solid second, SweepSettings settings)
     {
         if (firstBody > secondBody) return Swapped(system, LeastGap(system, secondBody, second, firstBody, first, settings), secondBody, firstBody);
-        var objective = new GapObjective(first, second);
-        return firstBody == secondBody ? Still(objective) : new SweepSearch(system, firstBody, secondBody, objective, settings).Run();
+        return firstBody == secondBody ? StillGap(first, second) : new SweepSearch(system, firstBody, secondBody, new GapObjective(first, second), settings).Run();
     }
 
     /// <summary>The least gap of two solids on bodies that never move against each other.</summary>
-    public static Extreme StillGap(Solid first, Solid second) => Still(new GapObjective(first, second));
+    public static Extreme StillGap(Solid first, Solid second)
+    {
+        // Rounding must not depend on the order of the two, so one of the orders is always taken.
+        if (!IsAfter(first, second)) return Still(new GapObjective(first, second));
+        Extreme extreme = Still(new GapObjective(second, first));
+        Witness w = extreme.Basins[0].Witness;
+        return extreme with { Basins = [extreme.Basins[0] with { Witness = new Witness(w.SecondNode, w.FirstNode, w.OnSecond, w.OnFirst) }] };
+    }
 
     /// <summary>The largest distance between a point of one body and a point of another; <see cref="Extreme.Bound"/> lies above it.</summary>
     public static Extreme LongestChord(
@@ -39,9 +45,21 @@ public static class Sweep
     public static (double Gap, Witness Witness) GapAt(Solid first, Solid second, in RigidMotion secondInFirst) =>
         (new GapObjective(first, second).Evaluate(secondInFirst, out Witness witness), witness);
 
-    // For a chord a ceiling is a length that no rule minds, from above.
-    private static SweepSettings Negative(SweepSettings settings) =>
-        double.IsPositiveInfinity(settings.CeilingMm) ? settings : settings with { CeilingMm = -settings.CeilingMm };
+    // For a chord the ceiling is a length that no rule minds, and the floor one that is too long already, both from above.
+    private static SweepSettings Negative(SweepSettings settings) => settings with
+    {
+        CeilingMm = double.IsInfinity(settings.CeilingMm) ? settings.CeilingMm : -settings.CeilingMm,
+        FloorMm = double.IsInfinity(settings.FloorMm) ? settings.FloorMm : -settings.FloorMm,
+    };
+
+    private static bool IsAfter(Solid first, Solid second)
+    {
+        ReadOnlySpan<Vector3d> a = first.Anchors, b = second.Anchors;
+        int order = a.Length.CompareTo(b.Length);
+        for (int i = 0; order == 0 && i < a.Length; i++)
+            for (int axis = 0; order == 0 && axis < 3; axis++) order = a[i][axis].CompareTo(b[i][axis]);
+        return order > 0 || (order == 0 && first.Support(0, Vector3d.UnitX) > second.Support(0, Vector3d.UnitX));
+    }
 
     private static Extreme Still(ISweepObjective objective)
     {

@@ -6,7 +6,6 @@ namespace ClearanceCheck.Sweeping;
 /// <summary>Best-first branch and bound over the pose space of one pair: strictly sequential, so the same bits on any number of threads.</summary>
 internal sealed class SweepSearch
 {
-    public static string[] Dbg = [];
     private readonly IMovingSystem system;
     private readonly ISweepObjective objective;
     private readonly SweepSettings settings;
@@ -66,7 +65,6 @@ internal sealed class SweepSearch
 
     private Extreme Result(ImmutableArray<Basin> found, bool refused, bool spent)
     {
-        Dbg = queue.UnorderedItems.OrderBy(x => x.Priority).Take(4).Select(x => { var l = loader.Load(x.Element.Place); outcome.Clear(); objective.Examine(loader.Geometry, x.Element.Open, Threshold, outcome); return $"{x.Element.Place.Low} {x.Element.Place.Size} {x.Element.Bound} open {x.Element.Open.Length} {l} centre {outcome.CentreValue} reserve {loader.Geometry.CentreReserve} loss {string.Join(" ", outcome.Loss)} bound {outcome.Bound}"; }).ToArray();
         ProvedBound = queue.TryPeek(out Cell? next, out _) ? Math.Min(settled, next.Bound) : settled;
         bool isNothing = found.IsEmpty || (double.IsPositiveInfinity(ProvedBound) && unsolved > 0);
         contradicted |= !found.IsEmpty && IsContradiction(found[0].Value, ProvedBound) && Reserve(found[0]) >= 0;
@@ -159,22 +157,20 @@ internal sealed class SweepSearch
         Enqueue(cell with { Place = high });
     }
 
-    // The coordinate that costs the bound most. Where all of them together can't make up what is missing, the centre itself lies below
-    // the threshold, beyond a stop: then the one that says least about the stops, so that the cell can be told apart from them.
+    // The coordinate that costs the bound most. Where all of them together don't make up what is missing, it is missing elsewhere: in
+    // what the multipliers gave away, so look at the objective alone; or the centre itself lies below the threshold, beyond a stop,
+    // so look at what says least about the stops it passed.
     private int Split(in DyadicCell place, double missing)
     {
         int d = system.Box.Dimensions;
-        double total = 0;
-        for (int k = 0; k < d; k++) total += outcome.Loss[k];
-        if (total < missing)
-        {
-            loader.Geometry.StopLosses(stopLoss.AsSpan(0, d));
-            if (Largest(place, stopLoss) is var stops and >= 0 && stopLoss[stops] > CellGeometry.SlackMm) return stops;
-        }
-
-        int split = Largest(place, outcome.Loss);
-        return split >= 0 && outcome.Loss[split] > 1e-3 * Math.Min(missing, settings.ToleranceMm) ? split : Widest(place);
+        if (Total(outcome.Loss) >= missing) return Largest(place, outcome.Loss);
+        loader.Geometry.StopLosses(stopLoss.AsSpan(0, d));
+        for (int k = 0; k < d; k++) stopLoss[k] += outcome.PlainLoss[k];
+        int split = Largest(place, stopLoss);
+        return split >= 0 && stopLoss[split] > 1e-3 * Math.Min(missing, settings.ToleranceMm) ? split : Widest(place);
     }
+
+    private static double Total(double[] loss) => loss[0] + loss[1] + loss[2] + loss[3];
 
     private int Largest(in DyadicCell place, ReadOnlySpan<double> loss)
     {

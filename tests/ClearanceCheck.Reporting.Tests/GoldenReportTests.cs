@@ -1,8 +1,9 @@
+using System.Reflection;
 using ClearanceCheck.Reporting.Tests.Samples;
 
 namespace ClearanceCheck.Reporting.Tests;
 
-/// <summary>The small sample's outputs, whole, beside the tests. CLEARANCECHECK_RENEW=1 writes them anew; then read the difference and build again.</summary>
+/// <summary>The small sample's outputs, whole, beside the tests. CLEARANCECHECK_RENEW=1 writes them anew; then read the difference.</summary>
 public sealed class GoldenReportTests
 {
     public static TheoryData<string> Names => ["small.html", "small.findings.json", "whole.summary.txt"];
@@ -14,7 +15,7 @@ public sealed class GoldenReportTests
         string written = Write(name);
         if (Environment.GetEnvironmentVariable("CLEARANCECHECK_RENEW") == "1")
         {
-            File.WriteAllText(Path.Combine(SourceFolder(), name), written);
+            File.WriteAllText(Path.Combine(Folder(), name), written);
             return;
         }
 
@@ -36,18 +37,7 @@ public sealed class GoldenReportTests
         _ => SummaryText.Write(SampleResult.Whole(), colour: false),
     };
 
-    /// <summary>The golden files as they were when the tests were built.</summary>
-    private static string Folder() => Path.Combine(AppContext.BaseDirectory, "Golden");
-
-    /// <summary>The folder of the golden files in the sources, looked for upward from where the tests are started.</summary>
-    private static string SourceFolder()
-    {
-        for (DirectoryInfo? folder = new(Environment.CurrentDirectory); folder is not null; folder = folder.Parent)
-        {
-            string golden = Path.Combine(folder.FullName, "tests", "ClearanceCheck.Reporting.Tests", "Golden");
-            if (Directory.Exists(golden)) return golden;
-        }
-
-        throw new InvalidOperationException("Start the tests inside the repository to renew the golden files.");
-    }
+    /// <summary>The folder of the golden files in the sources; the build notes where the project stands.</summary>
+    private static string Folder() => Path.Combine(
+        typeof(GoldenReportTests).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().Single(a => a.Key == "ProjectFolder").Value!, "Golden");
 }

@@ -92,7 +92,7 @@ public sealed class LengthTextTests
     [Fact]
     public void Random_text_is_read_or_refused_with_a_place_inside_it_and_never_throws()
     {
-        string[] words = ["3", "1/2", "-", " ", "in", "mm", "'", "\"", ".", ",", "/", "0", "ft", "e", "∞", "nan", "°", "99999999999", "±", "\t", "\u202E", "\uD800", "x"];
+        string[] words = ["3", "1/2", "-", " ", "in", "mm", "'", "\"", ".", ",", "/", "0", "ft", "e", "∞", "nan", "°", "99999999999", "±", "\t", "\n", "\u202E", "\uD800", "x"];
         var pieces = Gen.Int[0, words.Length - 1].Select(i => words[i]);
 
         pieces.Array[0, 8].Sample(

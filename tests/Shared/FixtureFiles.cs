@@ -10,6 +10,7 @@ internal static class FixtureFiles
     public static ReadOnlyMemory<byte>? Beside(string fixture, string file)
     {
         string path = Path.Combine(Folder(fixture), file);
-        return File.Exists(path) ? File.ReadAllBytes(path) : null;
+        if (!File.Exists(path)) return null;
+        return File.ReadAllBytes(path);
     }
 }

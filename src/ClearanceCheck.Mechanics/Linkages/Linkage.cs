@@ -82,7 +82,7 @@ public sealed class Linkage
         var rows = new EquationRows(names.Length, all, coordinates);
         double[] matrix = rows.DerivativesAtStart();
         int unknowns = 6 * (names.Length - 1);
-        (bool[] independent, List<double[]> basis) = IndependentRows.Find(matrix, rows.Count, unknowns);
+        (bool[] independent, List<double[]> basis) = IndependentRows.Find(matrix, [.. all.Select(j => j.Equations)], unknowns);
         int first = 0;
         foreach (Joint joint in all)
         {

@@ -31,7 +31,7 @@ internal static class LetterDrawing
             for (int other = 0; other < evidence.Drawing.Parts.Length; other++)
                 if (other != index) room += Math.Clamp(DimensionDrawing.RoomBeside(map, evidence.Drawing.Parts[other], place), -20, 20) / 2;
             // The two letters of parts side by side stand at different heights along them.
-            room -= index == 0 ? place.X / 40 : (360 - place.X) / 40;
+            room -= index == 0 ? place.X / 40 : (map.Width - place.X) / 40;
             if (room > bestRoom + 1e-6) (best, bestRoom) = (place, room);
         }
 

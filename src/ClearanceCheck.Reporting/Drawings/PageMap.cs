@@ -7,7 +7,6 @@ internal sealed class PageMap
 {
     private readonly ViewPlane plane;
     private readonly (double Right, double Up) middle;
-    private readonly double width;
     private readonly double height;
 
     /// <param name="centre">The point of the vehicle frame in the middle of the window.</param>
@@ -15,11 +14,14 @@ internal sealed class PageMap
     public PageMap(ViewPlane plane, Vector3d centre, double halfMm, double width, double height)
     {
         this.plane = plane;
-        this.width = width;
+        Width = width;
         this.height = height;
         middle = plane.Project(centre);
         UnitsPerMm = Math.Min(width, height) / 2 / halfMm;
     }
+
+    /// <summary>Width of the window in the drawing's units.</summary>
+    public double Width { get; }
 
     public double UnitsPerMm { get; }
 
@@ -28,7 +30,7 @@ internal sealed class PageMap
         get
         {
             (double right, double up) = plane.Project(point);
-            return new PagePoint((width / 2) + ((right - middle.Right) * UnitsPerMm), (height / 2) - ((up - middle.Up) * UnitsPerMm));
+            return new PagePoint((Width / 2) + ((right - middle.Right) * UnitsPerMm), (height / 2) - ((up - middle.Up) * UnitsPerMm));
         }
     }
 
@@ -39,5 +41,5 @@ internal sealed class PageMap
         return new PagePoint(right, -up);
     }
 
-    public bool Shows(PagePoint at, double margin) => at.X >= margin && at.X <= width - margin && at.Y >= margin && at.Y <= height - margin;
+    public bool Shows(PagePoint at, double margin) => at.X >= margin && at.X <= Width - margin && at.Y >= margin && at.Y <= height - margin;
 }

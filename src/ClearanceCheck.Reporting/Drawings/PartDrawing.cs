@@ -6,11 +6,11 @@ using ClearanceCheck.Reporting.Wording;
 namespace ClearanceCheck.Reporting.Drawings;
 
 /// <summary>The two parts of a finding at their worst, seen square to the closest approach, true to scale, with the gap dimensioned.</summary>
-/// <remarks>A finding with something dashed in it (a hose and its straight line) is shown whole; any other close to its narrowest place.</remarks>
+/// <remarks>A finding on one part with something dashed in it (a hose and its straight line) is shown whole; any other close to its narrowest place.</remarks>
 internal static class PartDrawing
 {
-    private const double Width = 360;
-    private const double Height = 270;
+    private const double Width = 320;
+    private const double Height = 240;
     private const double FootHeight = 62;
 
     /// <summary>The drawing; null when the evidence holds nothing to draw.</summary>
@@ -18,7 +18,7 @@ internal static class PartDrawing
     {
         if (!evidence.Drawing.Parts.Any(p => p.Points.Length > 0)) return null;
         ViewPlane plane = ViewPlane.Choose(evidence);
-        PageMap map = Map(plane, evidence);
+        PageMap map = Map(plane, finding, evidence);
         SvgWriter svg = SvgWriter.Begin(Width, Height + FootHeight, "drawing", Caption(finding, evidence));
         svg.Box(0.5, 0.5, Width - 1, Height - 1, "frame").OpenWindow(1, 1, Width - 2, Height - 2);
         for (int i = evidence.Drawing.Parts.Length - 1; i >= 0; i--) DrawPart(svg, map, evidence.Drawing.Parts[i], i);
@@ -37,21 +37,21 @@ internal static class PartDrawing
         return $"{ViewPlane.Choose(evidence).Words}: {names}, {DimensionText(finding, evidence)}.";
     }
 
-    internal static bool IsWhole(Evidence evidence) => evidence.Drawing.Parts.Any(p => p.Dashed);
+    private static bool IsWhole(Finding finding, Evidence evidence) => finding.Parts.Length == 1 && evidence.Drawing.Parts.Any(p => p.Dashed);
 
     private static string DimensionText(Finding finding, Evidence evidence)
     {
         double distance = (evidence.WitnessSecond - evidence.WitnessFirst).Length;
-        if (IsWhole(evidence)) return "ends " + Figures.Brief(distance, "mm") + " apart";
+        if (IsWhole(finding, evidence)) return "ends " + Figures.Brief(distance, "mm") + " apart";
         if (finding.Quantity.Unit != "mm") return Figures.Brief(distance, "mm");
         return Figures.Value(evidence.Value, finding.Quantity, Figures.Bound(finding.Limit)).Split(" (")[0];
     }
 
-    private static PageMap Map(ViewPlane plane, Evidence evidence)
+    private static PageMap Map(ViewPlane plane, Finding finding, Evidence evidence)
     {
         Vector3d centre = Vector3d.Lerp(evidence.WitnessFirst, evidence.WitnessSecond, 0.5);
         double gap = (evidence.WitnessSecond - evidence.WitnessFirst).Length;
-        if (!IsWhole(evidence))
+        if (!IsWhole(finding, evidence))
         {
             double thickest = evidence.Drawing.Parts.Max(p => p.RadiusMm);
             double wanted = ((gap / 2) + (2.2 * thickest)) * 1.15;

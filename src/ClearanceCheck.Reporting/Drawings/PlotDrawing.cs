@@ -8,12 +8,12 @@ namespace ClearanceCheck.Reporting.Drawings;
 /// <summary>A quantity over one coordinate: curve, give-or-take band, limit, ride height, the worst place, and what a stop puts out of reach.</summary>
 internal static class PlotDrawing
 {
-    private const double Width = 360;
-    private const double Height = 306;
-    private const double Left = 52;
-    private const double Right = 350;
+    private const double Width = 320;
+    private const double Height = 286;
+    private const double Left = 46;
+    private const double Right = 312;
     private const double Top = 34;
-    private const double Bottom = 240;
+    private const double Bottom = 220;
 
     public static string Caption(PlotCard plot, Finding finding) =>
         $"{VisibleText.Typed(finding.Quantity.Name)} over {VisibleText.Typed(plot.Label)}, everything else kept in the worst pose. Grey band: give or take. Striped: out of reach, a stop is in the way.";
@@ -76,9 +76,9 @@ internal static class PlotDrawing
     {
         PagePoint worst = scale.At(Math.Clamp(plot.At, scale.Lowest, scale.Highest), Math.Clamp(value, scale.ValueLow, scale.ValueHigh));
         string words = "worst at " + Figures.Brief(plot.At, plot.Unit);
-        double half = words.Length * 4.7;
+        double half = words.Length * 5.1;
         svg.Line(new PagePoint(worst.X, Top - 12), worst, "worst-line").Disc(worst, 6, "worst");
-        svg.Text(new PagePoint(Math.Clamp(worst.X, Left + half + 6, Right - half + 6), Top - 17), words, "plot-text strong", "middle");
+        svg.Text(new PagePoint(Math.Clamp(worst.X, Left + half + 6, Width - half - 2), Top - 17), words, "plot-text strong", "middle");
     }
 
     private static void DrawUnreachable(SvgWriter svg, PlotCard plot, PlotScale scale)

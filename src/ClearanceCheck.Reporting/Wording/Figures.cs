@@ -40,7 +40,9 @@ public static class Figures
         int decimals = unit == "mm" && halfWidth >= 3 ? 0 : 1;
         double rounded = Directed(halfWidth, decimals, up: true);
         string shown = Spaced(NumberFormat.UpTo(rounded, decimals), unit);
-        return unit == "mm" ? $"{shown} ({Sixteenths(rounded, up: true)})" : shown;
+        if (unit != "mm") return shown;
+        bool isFine = rounded > 0 && rounded < Length.MillimetresPerInch / 16;
+        return $"{shown} ({(isFine ? "under 1/16 in" : Sixteenths(rounded, up: true))})";
     }
 
     /// <summary>A bound that nothing passes, rounded to the safe side: "never less than" down, "never more than" up, but never across its limit.</summary>

@@ -118,6 +118,22 @@ public sealed class YamlLayoutFaultTests
             """);
 
     [Fact]
+    public void An_unclosed_map_after_a_quote_is_marked_where_it_opens() =>
+        Golden.Yaml(
+            """
+            format: 1
+            upper: { body: "chassis"
+            kind: brake-hose
+            """,
+            """
+            t.yaml:2:8: error: This `{` is never closed. Reading ended here; what follows is not checked yet.
+              upper: { body: "chassis"
+                     ^
+            help: Add `}` at the end of what it holds.
+            yaml.unclosed-bracket
+            """);
+
+    [Fact]
     public void A_wrong_closing_bracket_names_the_opening_one() =>
         Golden.Yaml(
             """

@@ -72,6 +72,31 @@ public sealed class YamlTextTests
     }
 
     [Fact]
+    public void Of_a_key_that_stands_twice_no_value_is_given()
+    {
+        var diagnostics = new DiagnosticBag();
+        var root = YamlText.Read("t.yaml", "height: 31 in\nheight: 33 in\nheight: 35 in\n", diagnostics)!;
+
+        root.Entries.ShouldHaveSingleItem().Value.ShouldBeOfType<FaultyNode>();
+        diagnostics.Ordered.Select(item => (item.Id, item.Span.Line, item.Related[0].Span.Line)).ShouldBe([("doc.duplicate-key", 2, 1), ("doc.duplicate-key", 3, 1)]);
+    }
+
+    [Fact]
+    public void Numbers_with_mixed_separators_are_not_given() =>
+        YamlText.Read("t.yaml", "at: [65,4, 12]", new DiagnosticBag())!.Find("at")!.Value.ShouldBeOfType<SequenceNode>()
+            .Items.Select(item => item is FaultyNode).ShouldBe([true, true, false]);
+
+    [Theory]
+    [InlineData("\n")]
+    [InlineData("\r\n")]
+    public void A_block_of_lines_ends_with_its_last_line(string lineBreak)
+    {
+        var root = YamlText.Read("t.yaml", "note: |\n  Two lines\n  of text\nname: x\n".ReplaceLineEndings(lineBreak), new DiagnosticBag())!;
+
+        root.Find("note")!.Value.Span.Text.ShouldEndWith("of text");
+    }
+
+    [Fact]
     public void A_column_counts_code_points() =>
         YamlText.Read("t.yaml", "{ a: \U0001F527, b: c }", new DiagnosticBag())!.Find("b")!.Value.Span.Column.ShouldBe(12);
 

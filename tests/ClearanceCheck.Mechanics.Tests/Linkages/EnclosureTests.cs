@@ -1,3 +1,4 @@
+using System.Globalization;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Mechanics.Linkages;
 using ClearanceCheck.Mechanics.Numbers;
@@ -13,19 +14,26 @@ public sealed class EnclosureTests(ITestOutputHelper output)
     {
         var draws = new Draws(91);
         int proved = 0;
-        const int Blocks = 140;
+        const int Blocks = 84;
         for (int i = 0; i < Blocks; i++)
         {
             LinkageMotion motion = draws.Motion(i % Draws.Kinds, 120);
             int d = motion.Box.Dimensions;
-            double[] centre = [.. Enumerable.Range(0, d).Select(_ => draws.In(-60, 60))], halves = [.. centre.Select(_ => draws.In(2, 30))];
+            int kind = i % Draws.Kinds;
+            // Several bodies on hinges need narrow blocks: the interval matrix of many turned directions is wide.
+            double widest = kind is 3 or 6 ? 3 : 20;
+            double[] centre = [.. Enumerable.Range(0, d).Select(_ => draws.In(-60, 60))], halves = [.. centre.Select(_ => draws.In(widest / 10, widest))];
             SolvedPose middle = motion.At(centre);
             middle.IsSolved.ShouldBeTrue();
             var proof = Enclosure.TryProve(motion.Linkage, middle.Bodies.ToArray(), centre, halves);
-            output.WriteLine($"kind {i % Draws.Kinds} halves {string.Join(' ', halves)} {proof is not null}");
-            if (proof is null) continue;
+            if (proof is null)
+            {
+                output.WriteLine($"not proved: kind {kind}, half widths {string.Join(" x ", halves.Select(h => h.ToString("F1", CultureInfo.InvariantCulture)))} mm");
+                continue;
+            }
+
             proved++;
-            for (int k = 0; k < 10; k++)
+            for (int k = 0; k < 8; k++)
             {
                 // Every other pose at a corner, where an enclosure is tightest.
                 double[] at = [.. centre.Zip(halves, (c, h) => c + (h * (k % 2 == 0 ? draws.In(-1, 1) : (2 * draws.Whole(2)) - 1)))];
@@ -38,8 +46,8 @@ public sealed class EnclosureTests(ITestOutputHelper output)
             }
         }
 
-        output.WriteLine($"{proved} of {Blocks} blocks up to 60 mm wide proved");
-        proved.ShouldBeGreaterThan(Blocks * 8 / 10);
+        output.WriteLine($"{proved} of {Blocks} blocks up to 40 mm wide proved");
+        proved.ShouldBeGreaterThan(Blocks * 9 / 10);
     }
 
     [Fact]
@@ -53,7 +61,7 @@ public sealed class EnclosureTests(ITestOutputHelper output)
             {
                 const int Quarter = DyadicPose.Denominator / 4;
                 var block = new DyadicCell(new((left + 90) / 60 * Quarter, (right + 90) / 60 * Quarter, 0, 0), new(Quarter, Quarter, 0, 0));
-                motion.Curvatures(block, 0, 1, [ThreeLinkAxle.HubLeft], bounds).ShouldBe(CurvatureBasis.Enclosed);
+                motion.Curvatures(block, 0, 1, [ThreeLinkAxle.HubLeft, ThreeLinkAxle.HubRight], bounds).ShouldBe(CurvatureBasis.Enclosed);
                 for (int k = 0; k < 2; k++)
                 {
                     double largest = Largest(motion, left, right, k);
@@ -132,8 +140,12 @@ public sealed class EnclosureTests(ITestOutputHelper output)
             for (int j = -6; j <= 6; j++)
             {
                 double[] at = [left + (5 * i), right + (5 * j)];
-                Vector3<Taylor2<Real>> path = LinkageDerivatives.Along(motion.Linkage, motion.At(at).Bodies.ToArray(), at, coordinate)[1].Apply(ThreeLinkAxle.HubLeft);
-                largest = Math.Max(largest, new Vector3d(path.X.Second.Value, path.Y.Second.Value, path.Z.Second.Value).Length);
+                MotionJet<Real> axle = LinkageDerivatives.Along(motion.Linkage, motion.At(at).Bodies.ToArray(), at, coordinate)[1];
+                foreach (Vector3d hub in (ReadOnlySpan<Vector3d>)[ThreeLinkAxle.HubLeft, ThreeLinkAxle.HubRight])
+                {
+                    Vector3<Taylor2<Real>> path = axle.Apply(hub);
+                    largest = Math.Max(largest, new Vector3d(path.X.Second.Value, path.Y.Second.Value, path.Z.Second.Value).Length);
+                }
             }
 
         return largest;

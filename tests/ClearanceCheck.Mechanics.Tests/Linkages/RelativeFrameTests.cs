@@ -20,12 +20,12 @@ public sealed class RelativeFrameTests
     public void The_bound_holds_for_second_differences_of_the_path_in_the_turning_frame(int frame, int body)
     {
         var draws = new Draws(101);
-        for (int i = 0; i < 12; i++)
+        for (int i = 0; i < 4; i++)
         {
             LinkageMotion motion = draws.Motion(5, 120);
             (Vector3d anchor, Curvature[] bounds) = BoundOf(motion, draws, frame, body);
 
-            for (int k = 0; k < 40; k++)
+            for (int k = 0; k < 20; k++)
                 Excess(motion, draws, frame, body, anchor, bounds).ShouldBeLessThanOrEqualTo(Rounding, $"axle {i}");
         }
     }
@@ -33,20 +33,19 @@ public sealed class RelativeFrameTests
     [Theory]
     [InlineData(1, 0)]
     [InlineData(1, 2)]
-    [InlineData(2, 1)]
     public void The_worlds_curvature_would_not_bound_the_path_in_the_turning_frame(int frame, int body)
     {
         var draws = new Draws(102);
         int broken = 0;
-        for (int i = 0; i < 12; i++)
+        for (int i = 0; i < 4; i++)
         {
             LinkageMotion motion = draws.Motion(5, 120);
             (Vector3d anchor, Curvature[] bounds) = BoundOf(motion, draws, 0, body);
-            for (int k = 0; k < 40; k++)
+            for (int k = 0; k < 20; k++)
                 if (Excess(motion, draws, frame, body, anchor, bounds) > 1e-5) broken++;
         }
 
-        broken.ShouldBeGreaterThan(40);
+        broken.ShouldBeGreaterThan(12);
     }
 
     [Fact]
@@ -60,7 +59,7 @@ public sealed class RelativeFrameTests
             Vector3d one = draws.Near(0, 795, 0, 400), other = draws.Near(0, -795, 0, 400);
             motion.Curvatures(DyadicCell.Whole(2), 0, 1, [one, other], bounds).ShouldNotBe(CurvatureBasis.Unknown);
 
-            for (int k = 0; k < 40; k++)
+            for (int k = 0; k < 20; k++)
                 Excess(motion, draws, 0, 1, Vector3d.Lerp(one, other, draws.In(0, 1)), bounds).ShouldBeLessThanOrEqualTo(Rounding);
         }
     }

@@ -39,8 +39,8 @@ internal static class PageScripts
             const svg = element.closest('svg');
             const scale = svg ? element.getScreenCTM().a : 1;
             const size = parseFloat(getComputedStyle(element).fontSize) * scale;
-            // A drawing in a narrow column is drawn a little smaller than its own units.
-            if (size < (svg ? 13.5 : 16)) small.push(size.toFixed(1) + ' ' + walker.currentNode.data.trim());
+            // A drawing in a narrow column may be a touch smaller than its own units.
+            if (size < (svg ? 15 : 16)) small.push(size.toFixed(1) + ' ' + walker.currentNode.data.trim());
           }
           return small;
         }

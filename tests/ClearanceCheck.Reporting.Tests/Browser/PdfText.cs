@@ -5,7 +5,7 @@ using System.Text.RegularExpressions;
 
 namespace ClearanceCheck.Reporting.Tests.Browser;
 
-/// <summary>The text of each page of a PDF as Chromium prints it: plain objects, deflated streams, two-byte glyphs with a table to Unicode.</summary>
+/// <summary>The text of each page of a PDF as Chromium prints it: plain objects, deflated streams, glyphs with a table to Unicode.</summary>
 /// <remarks>No reader of PDF in general: a form that it does not know gives a page without text, and the test that asks for text fails.</remarks>
 internal static partial class PdfText
 {
@@ -39,9 +39,11 @@ internal static partial class PdfText
                 continue;
             }
 
+            if (table is null || table.Count == 0) continue;
+            int width = table.First().Key.Length;
             foreach (Match glyphs in Hexadecimal().Matches(step.Value))
-                for (int i = 0; i + 4 <= glyphs.Groups[1].Length; i += 4)
-                    text.Append(table?.GetValueOrDefault(glyphs.Groups[1].Value.Substring(i, 4).ToUpperInvariant()) ?? "");
+                for (int i = 0; i + width <= glyphs.Groups[1].Length; i += width)
+                    text.Append(table.GetValueOrDefault(glyphs.Groups[1].Value.Substring(i, width).ToUpperInvariant()) ?? "");
         }
 
         return text.ToString();
@@ -60,7 +62,7 @@ internal static partial class PdfText
             {
                 int first = Hex(range.Groups[1].Value);
                 for (int glyph = first; glyph <= Hex(range.Groups[2].Value); glyph++)
-                    table[glyph.ToString("X4", CultureInfo.InvariantCulture)] = Characters(range.Groups[3].Value, glyph - first);
+                    table[glyph.ToString("X" + range.Groups[1].Length.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture)] = Characters(range.Groups[3].Value, glyph - first);
             }
 
         return table;
@@ -117,9 +119,9 @@ internal static partial class PdfText
     [GeneratedRegex("beginbfrange.*?endbfrange", RegexOptions.Singleline)]
     private static partial Regex RangeBlock();
 
-    [GeneratedRegex("<([0-9A-Fa-f]{4})>\\s*<([0-9A-Fa-f]+)>")]
+    [GeneratedRegex("^<([0-9A-Fa-f]+)> <([0-9A-Fa-f]{4,})>", RegexOptions.Multiline)]
     private static partial Regex Pair();
 
-    [GeneratedRegex("<([0-9A-Fa-f]{4})>\\s*<([0-9A-Fa-f]{4})>\\s*<([0-9A-Fa-f]+)>")]
+    [GeneratedRegex("^<([0-9A-Fa-f]+)> <([0-9A-Fa-f]+)> <([0-9A-Fa-f]{4,})>", RegexOptions.Multiline)]
     private static partial Regex Range();
 }

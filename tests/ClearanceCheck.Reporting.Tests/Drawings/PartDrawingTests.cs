@@ -92,9 +92,22 @@ public sealed class PartDrawingTests
         foreach (string pair in drawing.QuerySelector(".part-first")!.GetAttribute("points")!.Split(' '))
         {
             double[] at = [.. pair.Split(',').Select(n => double.Parse(n, CultureInfo.InvariantCulture))];
-            at[0].ShouldBeInRange(0, 360);
-            at[1].ShouldBeInRange(0, 270);
+            at[0].ShouldBeInRange(0, 320);
+            at[1].ShouldBeInRange(0, 240);
         }
+    }
+
+    [Fact]
+    public void A_straight_line_that_stands_for_a_hose_beside_another_part_still_shows_the_gap()
+    {
+        Finding finding = SampleFindings.LineNearTailpipe();
+        DrawnPart[] parts = [.. finding.Evidence!.Drawing.Parts];
+        Evidence evidence = finding.Evidence with { Drawing = new DrawingCard([parts[0] with { Dashed = true }, parts[1]]) };
+
+        IElement drawing = Svg(PartDrawing.Draw(finding, evidence)!.Markup);
+
+        drawing.QuerySelector(".dimension-text")!.TextContent.ShouldBe("18 mm");
+        drawing.QuerySelectorAll(".straight").Length.ShouldBe(1);
     }
 
     [Fact]

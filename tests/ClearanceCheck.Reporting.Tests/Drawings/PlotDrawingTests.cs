@@ -25,12 +25,12 @@ public sealed class PlotDrawingTests
     {
         IHtmlCollection<IElement> shaded = Plot(Sample).QuerySelectorAll(".unreachable");
 
-        // Coordinates -120 to 120 on 52 to 350; reachable from -112 to 88; points every 8 mm.
+        // Coordinates -120 to 120 on 46 to 312; reachable from -112 to 88; points every 8 mm.
         shaded.Length.ShouldBe(2);
-        PartDrawingTests.Number(shaded[0], "x").ShouldBe(52, 0.1);
-        PartDrawingTests.Number(shaded[0], "width").ShouldBe(4 / 240.0 * 298, 0.1);
-        (PartDrawingTests.Number(shaded[1], "x") + PartDrawingTests.Number(shaded[1], "width")).ShouldBe(350, 0.1);
-        PartDrawingTests.Number(shaded[1], "x").ShouldBe(52 + (212 / 240.0 * 298), 0.1);
+        PartDrawingTests.Number(shaded[0], "x").ShouldBe(46, 0.1);
+        PartDrawingTests.Number(shaded[0], "width").ShouldBe(4 / 240.0 * 266, 0.1);
+        (PartDrawingTests.Number(shaded[1], "x") + PartDrawingTests.Number(shaded[1], "width")).ShouldBe(312, 0.1);
+        PartDrawingTests.Number(shaded[1], "x").ShouldBe(46 + (212 / 240.0 * 266), 0.1);
     }
 
     [Fact]

@@ -13,6 +13,10 @@ internal sealed class PoseOracle(SweepCase pair)
 
     public PoseBox Box => pair.System.Box;
 
+    /// <summary>As <see cref="Least(SplitMix64, int, double[], double[], double)"/> over the whole box.</summary>
+    public (double Gap, double[] Pose) Least(SplitMix64 random, int samples) =>
+        Least(random, samples, [.. Box.Coordinates.Select(c => c.Low)], [.. Box.Coordinates.Select(c => c.High)]);
+
     /// <summary>
     /// The gap in a pose; infinite where a stop is passed. A piece whose centre line enters a disc is left out: its gap is known there
     /// only as "at least", so it says nothing against a bound.
@@ -23,6 +27,14 @@ internal sealed class PoseOracle(SweepCase pair)
         if (!at.IsSolved) return double.PositiveInfinity;
         foreach (Stop stop in pair.System.Stops)
             if (stop.Reserve(at.Relative(stop.FirstBody, stop.SecondBody)) < 0) return double.PositiveInfinity;
+        return Gap(at);
+    }
+
+    /// <summary>The gap whether stops are passed or not.</summary>
+    public double GapBeyondStops(ReadOnlySpan<double> pose) => pair.System.At(pose) is { IsSolved: true } at ? Gap(at) : double.PositiveInfinity;
+
+    private double Gap(SolvedPose at)
+    {
         double least = double.PositiveInfinity;
         foreach (int i in firstLeaves)
             foreach (int j in secondLeaves)
@@ -36,7 +48,12 @@ internal sealed class PoseOracle(SweepCase pair)
     }
 
     /// <summary>The least gap of random poses, of the box's corners and faces, and of the way down from the best of them.</summary>
-    public (double Gap, double[] Pose) Least(SplitMix64 random, int samples, double[] low, double[] high)
+    /// <param name="random">Draws the poses.</param>
+    /// <param name="samples">How many.</param>
+    /// <param name="low">Low end of the region.</param>
+    /// <param name="high">High end of the region.</param>
+    /// <param name="finest">The way down ends with steps of this share of the region.</param>
+    public (double Gap, double[] Pose) Least(SplitMix64 random, int samples, double[] low, double[] high, double finest = 1e-6)
     {
         int d = Box.Dimensions;
         var seen = new List<(double Gap, double[] Pose)>();
@@ -54,13 +71,13 @@ internal sealed class PoseOracle(SweepCase pair)
 
         (double Gap, double[] Pose) best = (double.PositiveInfinity, seen[0].Pose);
         foreach ((double gap, double[] pose) in seen.OrderBy(s => s.Gap).Take(2))
-            if (gap < double.PositiveInfinity && Descend(gap, pose, low, high) is var end && end.Gap < best.Gap) best = end;
+            if (gap < double.PositiveInfinity && Descend(gap, pose, low, high, finest) is var end && end.Gap < best.Gap) best = end;
         return best;
     }
 
-    public (double Gap, double[] Pose) Descend(double gap, double[] pose, double[] low, double[] high)
+    public (double Gap, double[] Pose) Descend(double gap, double[] pose, double[] low, double[] high, double finest)
     {
-        for (double share = 0.1; share > 1e-6; share *= 0.5)
+        for (double share = 0.1; share > finest; share *= 0.4)
             for (bool moved = true; moved;)
             {
                 moved = false;

@@ -10,7 +10,7 @@ namespace ClearanceCheck.Sweeping.Tests.Cases;
 /// <summary>Random mechanisms with random parts: about a third of the pairs overlap somewhere, half of them have stops.</summary>
 internal static class RandomCases
 {
-    private const int Kinds = 7;
+    private const int Kinds = 8;
 
     /// <param name="seed">The same seed gives the same case.</param>
     /// <param name="linkages">False leaves out the mechanisms that have to be solved.</param>
@@ -37,9 +37,18 @@ internal static class RandomCases
         _ => throw new NotSupportedException(),
     };
 
+    /// <summary>The stop with its reserve made less.</summary>
+    public static Stop Shifted(Stop stop, double by) => stop switch
+    {
+        LongestStop longest => longest with { LongestMm = longest.LongestMm - by },
+        ShortestStop shortest => shortest with { ShortestMm = shortest.ShortestMm + by },
+        HeightStop height => height with { LeastMm = height.LeastMm + by },
+        _ => throw new NotSupportedException(),
+    };
+
     private static IMovingSystem Mechanism(SplitMix64 random, int kind, out int bodies)
     {
-        bodies = kind is 0 or 5 ? 2 : 1;
+        bodies = kind is 0 or 5 or 6 ? 2 : 1;
         return kind switch
         {
             0 => Arm(random),
@@ -48,6 +57,7 @@ internal static class RandomCases
             3 => Formula([Turn(random, 0, 1, 1), Slide(random, 0, 1) with { Along = random.UnitVector() * 60 }], Rad(random)),
             4 => Axle(random),
             5 => Long(random),
+            6 => SideBySide(random),
             _ => ThreeLinks(random),
         };
     }
@@ -77,6 +87,10 @@ internal static class RandomCases
         if (d == 3) moves = moves.Add(Turn(random, 2, d, 1));
         return Formula(moves, [.. new[] { Mm(random), Mm(random), Rad(random) }.Take(d)]);
     }
+
+    // Two bodies of the chassis, one turning, one sliding: what stands still in the world swings in the other's frame.
+    private static FormulaMotion SideBySide(SplitMix64 random) => new(
+        new PoseBox([Rad(random), Mm(random)]), [(0, [Turn(random, 0, 2, 1)]), (0, [Slide(random, 1, 2)])], []);
 
     // Four coordinates over two bodies, one of them in two places at once.
     private static FormulaMotion Long(SplitMix64 random) => new(

@@ -1,0 +1,32 @@
+using System.CommandLine;
+using ClearanceCheck.Cli.Inputs;
+using ClearanceCheck.Inspecting.Results;
+
+namespace ClearanceCheck.Cli.Commands;
+
+/// <summary><c>demo</c>: an invented vehicle, its inspection file and its report, to look at.</summary>
+internal static class DemoCommand
+{
+    private const string Fixture = "fixtures/one-line/";
+    private const string Main = "inspection.yaml";
+
+    public static Command Create(Door door)
+    {
+        var folder = new Option<string>("--out") { Description = "Where the demo goes.", HelpName = "DIR", DefaultValueFactory = _ => "clearance-demo" };
+        var command = new Command("demo", "Writes a demo inspection of an invented vehicle and its report.") { folder };
+        command.SetAction(p => Run(door, p.GetRequiredValue(folder)));
+        return command;
+    }
+
+    private static int Run(Door door, string folder)
+    {
+        var report = new ReportFolder(door, folder);
+        if (!report.Write([.. EmbeddedFiles.Below(Fixture).Select(f => (f.Name, f.Content.ToArray()))])) return ExitStatus.UnusableInput;
+        var run = new InspectionRun(door, report.Named(Main)) { Threads = Environment.ProcessorCount };
+        InspectionResult result = run.Inspect() ?? throw new InvalidOperationException("The demo that the program carries can't be inspected.");
+        if (!report.Write(result, ReportFormats.All)) return ExitStatus.UnusableInput;
+        report.Print(result, ReportFormats.All);
+        door.Output.WriteLine($"The vehicle is invented; so are its faults. Open {report.Named(ReportFolder.Page)} in a browser.");
+        return ExitStatus.Nothing;
+    }
+}

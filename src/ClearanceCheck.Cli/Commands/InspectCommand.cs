@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Globalization;
+using ClearanceCheck.Inspecting.Results;
+using ClearanceCheck.Reporting.Wording;
+using ClearanceCheck.Rules;
+
+namespace ClearanceCheck.Cli.Commands;
+
+/// <summary><c>inspect</c>: the main job.</summary>
+internal static class InspectCommand
+{
+    private const int MostThreads = 256;
+
+    private static ImmutableArray<string> Severities { get; } = [.. Enum.GetValues<Severity>().Select(MachineWords.Of)];
+
+    public static Command Create(Door door)
+    {
+        Argument<string> file = FileArgument.Create();
+        var folder = new Option<string>("--out") { Description = "Where the report goes.", HelpName = "DIR", DefaultValueFactory = _ => "clearance-report" };
+        Option<ImmutableArray<string>> formats = ReportFormats.CreateOption();
+        var rules = new Option<string?>("--rules") { Description = "A folder with rules (*.yaml) instead of those that the program carries.", HelpName = "DIR" };
+        var failAt = new Option<string>("--fail-at") { Description = "The least severity that ends the command with status 1: " + string.Join(", ", Severities) + ".", HelpName = "SEVERITY", DefaultValueFactory = _ => MachineWords.Of(Severity.Danger) };
+        failAt.AcceptOnlyFromAmong([.. Severities]);
+        Option<int> threads = Threads();
+        var command = new Command("inspect", "Inspects a vehicle: prints a summary and writes the report.") { file, folder, formats, rules, failAt, threads };
+        command.SetAction(p =>
+        {
+            var run = new InspectionRun(door, p.GetRequiredValue(file)) { RulesFolder = p.GetValue(rules), Threads = p.GetValue(threads) };
+            if (run.Inspect() is not { } result) return ExitStatus.UnusableInput;
+            var report = new ReportFolder(door, p.GetRequiredValue(folder));
+            if (!report.Write(result, p.GetValue(formats))) return ExitStatus.UnusableInput;
+            report.Print(result, p.GetValue(formats));
+            return Status(result, MachineWords.Parse<Severity>(p.GetRequiredValue(failAt), MachineWords.Of)!.Value);
+        });
+        return command;
+    }
+
+    /// <summary>1 for an open finding at or above a severity and for a vehicle that is held, else 0.</summary>
+    private static int Status(InspectionResult result, Severity failAt) =>
+        result.Decision.Kind == DecisionKind.Held || result.Findings.Any(f => f.Verdict != Verdict.Conforms && f.Severity >= failAt)
+            ? ExitStatus.Findings
+            : ExitStatus.Nothing;
+
+    private static Option<int> Threads()
+    {
+        var threads = new Option<int>("--threads")
+        {
+            Description = "How many pairs are searched at once; the result does not depend on it.",
+            HelpName = "N",
+            DefaultValueFactory = _ => Math.Min(Environment.ProcessorCount, MostThreads),
+        };
+        threads.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<int>() is < 1 or > MostThreads)
+                result.AddError(string.Create(CultureInfo.InvariantCulture, $"--threads takes a number from 1 to {MostThreads}."));
+        });
+        return threads;
+    }
+}

@@ -1,0 +1,42 @@
+using ClearanceCheck.Cli.Inputs;
+using ClearanceCheck.Inspecting;
+using ClearanceCheck.Inspecting.Results;
+using ClearanceCheck.Mechanics.Linkages;
+using ClearanceCheck.Quantities;
+using ClearanceCheck.Rules;
+
+namespace ClearanceCheck.Cli.Commands;
+
+/// <summary>Reads an inspection file and rules, and inspects.</summary>
+internal sealed class InspectionRun(Door door, string file)
+{
+    /// <summary>A folder of rules instead of those that the program carries.</summary>
+    public string? RulesFolder { get; init; }
+
+    public required int Threads { get; init; }
+
+    /// <summary>The result; null when the input can't be used, and then it has been said why.</summary>
+    public InspectionResult? Inspect()
+    {
+        LoadedInspection? loaded = LoadedInspection.Load(file, door);
+        RuleLibrary? library = RulesSource.Load(RulesFolder, QuantityCatalogue.Standard, door);
+        if (loaded is null || library is null) return null;
+        (InspectionResult? result, string? axle, LinkageFault? fault) = Inspect(loaded, library);
+        if (result is null) loaded.Print(axle!, fault!, door);
+        return result;
+    }
+
+    private (InspectionResult? Result, string? Axle, LinkageFault? Fault) Inspect(LoadedInspection loaded, RuleLibrary library)
+    {
+        var request = new InspectionRequest
+        {
+            Vehicle = loaded.Vehicle,
+            Library = library,
+            ProgramVersion = ProgramVersion.Text,
+            Inputs = loaded.Inputs,
+            Threads = Threads,
+        };
+        using var progress = new ProgressLine(door);
+        return Inspector.Run(request, progress);
+    }
+}

@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using ClearanceCheck.Cli.Inputs;
+using ClearanceCheck.Cli.Measuring;
+using ClearanceCheck.Kinematics;
+using ClearanceCheck.Quantities;
+
+namespace ClearanceCheck.Cli.Commands;
+
+/// <summary><c>measure</c>: one quantity without any rule.</summary>
+internal static class MeasureCommand
+{
+    public static Command Create(Door door)
+    {
+        Argument<string> file = FileArgument.Create();
+        var quantity = new Option<string>("--quantity") { Description = "What to measure: " + string.Join(", ", QuantityCatalogue.Standard.All.Select(q => q.Id)) + ".", HelpName = "QUANTITY", DefaultValueFactory = _ => "gap" };
+        var first = new Option<string?>("--first") { Description = "The part, or the first of a pair; without it the worst of the vehicle are listed.", HelpName = "PART" };
+        var second = new Option<string?>("--second") { Description = "The second part of a pair.", HelpName = "PART" };
+        var at = new Option<string?>("--at") { Description = "Only in this pose: rear.left=80mm,rear.right=-60mm.", HelpName = "POSE" };
+        Option<string> format = TextOrJson.Create();
+        var command = new Command("measure", "Measures one quantity without any rule.") { file, quantity, first, second, at, format };
+        command.SetAction(p => Run(
+            door, p.GetRequiredValue(file), (p.GetRequiredValue(quantity), p.GetValue(first), p.GetValue(second)), p.GetValue(at), p.GetValue(format) == TextOrJson.Json));
+        return command;
+    }
+
+    private static int Run(Door door, string file, (string Quantity, string? First, string? Second) typed, string? at, bool json)
+    {
+        if (LoadedInspection.Load(file, door)?.Move(door) is not { } motion) return ExitStatus.UnusableInput;
+        (PartsTyped? parts, IReadOnlyList<InputFault> faults) = PartsTyped.Read(typed.Quantity, typed.First, typed.Second, motion.Vehicle, QuantityCatalogue.Standard);
+        (PoseTyped? pose, IReadOnlyList<InputFault> poseFaults) = PoseTyped.Read(at, motion);
+        if (parts is null || pose is null) return InputFault.Print(door, [.. faults, .. poseFaults]);
+        if (at is not null && pose.Missing.Count > 0) door.Error.WriteLine($"note: not typed and taken as 0 mm, ride height: {string.Join(", ", pose.Missing)}.");
+        var measurer = new Measurer(motion, parts.Quantity);
+        return parts.First is { } part
+            ? One(door, motion, parts, at is null ? measurer.Worst(part, parts.Second) : measurer.At(part, parts.Second, pose), json)
+            : Closest(door, motion, parts, at is null ? measurer.Closest : _ => measurer.ClosestAt(pose), json);
+    }
+
+    private static int One(Door door, VehicleMotion motion, PartsTyped parts, MeasuredSubject measured, bool json)
+    {
+        door.Output.Write(json ? MeasureJson.One(parts.Quantity, measured, Solves(motion)) : MeasureTable.Write(parts.Quantity, [measured]));
+        return measured.Value is null ? ExitStatus.Findings : ExitStatus.Nothing;
+    }
+
+    private static int Closest(
+        Door door, VehicleMotion motion, PartsTyped parts, Func<IProgress<(int Done, int Of)>, ImmutableArray<MeasuredSubject>> measure, bool json)
+    {
+        using var progress = new ProgressLine(door);
+        ImmutableArray<MeasuredSubject> measured = measure(progress);
+        door.Output.Write(json ? MeasureJson.Closest(parts.Quantity, measured, Solves(motion)) : MeasureTable.Write(parts.Quantity, measured));
+        return measured.Any(m => m.Value is null) ? ExitStatus.Findings : ExitStatus.Nothing;
+    }
+
+    private static long Solves(VehicleMotion motion) => motion.Modules.Sum(m => m.Motion.Solves);
+}

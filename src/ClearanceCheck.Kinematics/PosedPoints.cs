@@ -1,0 +1,62 @@
+using ClearanceCheck.Kinematics.Layouts;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Kinematics;
+
+/// <summary>Every measured point of a vehicle with the body it rides on.</summary>
+public static class PosedPoints
+{
+    private const string FrameEnd = "-frame";
+    private const string Hub = "hub-";
+
+    /// <summary>All points of all axles and parts, in the order of the model; paths as in the parameter vector.</summary>
+    public static IEnumerable<RidingPoint> Of(Vehicle vehicle) =>
+        vehicle.Axles.SelectMany(Of).Concat(vehicle.Parts.SelectMany(Of)).Select(p => new RidingPoint(Path(vehicle, p.At), p.Body, p.At));
+
+    /// <summary>The body a layout's point rides on: hubs on the wheel's body, <c>-frame</c> on the chassis, any other ending names a body of the axle.</summary>
+    /// <param name="axle">The axle.</param>
+    /// <param name="point">The point's name in the layout: <c>track-bar-axle</c>.</param>
+    /// <exception cref="ArgumentException">The name says of no body.</exception>
+    public static string BodyOf(Axle axle, string point)
+    {
+        if (point.StartsWith(Hub, StringComparison.Ordinal)) return point.EndsWith("right", StringComparison.Ordinal) ? axle.Right.Body : axle.Left.Body;
+        if (point.EndsWith(FrameEnd, StringComparison.Ordinal)) return Vehicles.Vehicle.Chassis;
+        AxleLayout layout = LayoutCatalogue.Find(axle.Layout) ?? throw new ArgumentException($"No layout {axle.Layout}.", nameof(axle));
+        string body = layout.Bodies(axle).FirstOrDefault(b => point.EndsWith("-" + b, StringComparison.Ordinal))
+            ?? throw new ArgumentException($"The point {point} names no body it rides on.", nameof(point));
+        return $"{axle.Name}/{body}";
+    }
+
+    private static IEnumerable<Place> Of(Axle axle)
+    {
+        foreach ((string name, MeasuredPoint point) in axle.Points) yield return new Place(BodyOf(axle, name), point);
+        foreach (FreeJoint joint in axle.FreeJoints)
+        {
+            yield return new Place(joint.FirstBody, joint.At[0]);
+            if (joint.At.Length > 1) yield return new Place(joint.SecondBody, joint.At[1]);
+            if (joint.Axis is { } axis) yield return new Place(joint.FirstBody, axis);
+        }
+
+        // A layout with named points has its hubs among them.
+        if (!axle.Points.IsEmpty) yield break;
+        yield return new Place(axle.Left.Body, axle.Left.Hub);
+        yield return new Place(axle.Right.Body, axle.Right.Hub);
+    }
+
+    private static IEnumerable<Place> Of(Part part) => part.Form switch
+    {
+        PartForm.Chain chain => chain.Path.Select(at => new Place(part.Body, at)),
+        PartForm.Hose hose => [hose.Upper, hose.Lower],
+        PartForm.Shock shock => [shock.Upper, shock.Lower],
+        PartForm.BumpStop stop => [stop.Frame, stop.Axle],
+        _ => [],
+    };
+
+    private static string Path(Vehicle vehicle, MeasuredPoint point) => vehicle.Parameters.Parameters[point.X.Index].Reading;
+}
+
+/// <summary>A measured point with the body it rides on.</summary>
+/// <param name="Path">Its path in the model: <c>axles/rear/points/hub-left</c>.</param>
+/// <param name="Body">The body's name: <c>rear/axle</c>.</param>
+/// <param name="At">The point, vehicle frame in the measured state.</param>
+public readonly record struct RidingPoint(string Path, string Body, MeasuredPoint At);

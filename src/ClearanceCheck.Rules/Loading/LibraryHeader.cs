@@ -1,0 +1,44 @@
+using ClearanceCheck.Documents.Nodes;
+using ClearanceCheck.Documents.Reading;
+
+namespace ClearanceCheck.Rules.Loading;
+
+/// <summary>What stands above the rules of one file.</summary>
+/// <param name="Entries">The rules with an id that is one, before they are read.</param>
+internal sealed record LibraryHeader(
+    Placed<string> Name, Placed<string> Version, MappingNode Rules, IReadOnlyList<(Placed<string> Key, Field Value)> Entries)
+{
+    public static LibraryHeader? Read(MappingReader reader)
+    {
+        Field format = reader.Required("format", "the number of this file's format: 1");
+        Placed<int>? number = format.PositiveInteger();
+        if (number is { Value: not 1 }) RuleMessages.OtherFormat(format);
+        if (reader.Node.Find("overlay") is not null)
+        {
+            RuleMessages.OverlayNotYet(reader.Optional("overlay"));
+            reader.AllowAll();
+            return null;
+        }
+
+        Placed<string>? name = reader.Required("library", "the name of the library that the file belongs to").Id();
+        Placed<string>? version = ReadVersion(reader.Required("version", "the library's version, three numbers"));
+        Field rules = reader.Required("rules", "the rules by their ids");
+        IReadOnlyList<(Placed<string>, Field)>? entries = rules.Entries();
+        if (number is not { Value: 1 } || name is null || version is null || entries is null) return null;
+        return new LibraryHeader(name, version, (MappingNode)rules.Node!, entries);
+    }
+
+    private static Placed<string>? ReadVersion(Field field)
+    {
+        if (field.Node is not ScalarNode scalar) return field.Text();
+        if (IsVersion(scalar.Text)) return new Placed<string>(scalar.Text, scalar);
+        RuleMessages.NoVersion(field, scalar.Text);
+        return null;
+    }
+
+    private static bool IsVersion(string text)
+    {
+        string[] numbers = text.Split('.');
+        return numbers.Length == 3 && numbers.All(n => n.Length is > 0 and <= 6 && n.All(char.IsAsciiDigit) && (n.Length == 1 || n[0] != '0'));
+    }
+}
