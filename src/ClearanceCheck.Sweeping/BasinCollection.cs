@@ -80,8 +80,20 @@ internal sealed class BasinCollection(
             if (!IsKnown(candidate.Pose, 10) && Descend(candidate.Pose, candidate.Steps)) late++;
         }
 
+        Polish();
         found.Sort((a, b) => Candidate.Compare(a.Value, a.Pose.AsSpan(), b.Value, b.Pose.AsSpan()));
         return [.. found.Where(b => b.Value <= Best + settings.ReachMm)];
+    }
+
+    // Only the best is reported to the last digit.
+    private void Polish()
+    {
+        int least = found.FindIndex(b => b.Value == Best);
+        if (least < 0) return;
+        Basin polished = descent.Polish(found[least]);
+        found.RemoveAll(b => IsSame(b, polished.Pose.AsSpan(), 1) || IsSameContact(b, polished) || b.Value == Best);
+        found.Add(polished);
+        Best = polished.Value;
     }
 
     private (double Value, double[] Pose)? Start(in DyadicPose at, out Witness witness)

@@ -9,10 +9,12 @@ public sealed class ReachableSpace(IMovingSystem system)
     private const double StepMm = 1e-3;
     private const double StepRad = 1e-6;
 
-    // A stop passed by less than this is met: far under any length that matters, far over rounding.
-    private const double MetMm = 1e-6;
+    /// <summary>A stop passed by less than this is met: far under any length that matters, far over rounding.</summary>
+    internal const double MetMm = 1e-6;
+
     private const int MaximumProjections = 12;
     private const int FarthestGrid = 8;
+    private const int FarthestStarts = 4;
 
     /// <summary>The smallest reserve of any stop in a solved pose, mm; infinite without stops.</summary>
     public double LeastReserve(SolvedPose pose)
@@ -56,13 +58,8 @@ public sealed class ReachableSpace(IMovingSystem system)
     {
         var descent = new SlopeDescent(system, this);
         double[]? best = null;
-        foreach (double[] start in GridPoses())
-        {
-            if (best is not null && sign * (start[dimension] - best[dimension]) < -system.Box.Range(dimension) / 4) continue;
-            if (descent.From(start, (_, pose) => -sign * pose[dimension]) is not { } end) continue;
-            if (best is null || sign * (end[dimension] - best[dimension]) > 0) best = end;
-        }
-
+        foreach (double[] start in ReachableGridPoses().OrderByDescending(pose => sign * pose[dimension]).Take(FarthestStarts))
+            if (descent.From(start, (_, pose) => -sign * pose[dimension]) is { } end && (best is null || sign * (end[dimension] - best[dimension]) > 0)) best = end;
         return best;
     }
 
@@ -96,25 +93,25 @@ public sealed class ReachableSpace(IMovingSystem system)
         return new Linearization(objective(here, at), slope, reserves, reserveSlopes);
     }
 
-    /// <summary>Brings passed stops to zero to first order by the least change, in shares of the ranges (Gauss–Seidel over the stops).</summary>
+    /// <summary>Brings passed stops to zero to first order by the least change, in shares of the ranges.</summary>
+    /// <remarks>A coordinate that would leave the box is held, and the others make up for it.</remarks>
     internal bool StepBack(double[] pose, Linearization near)
     {
         var move = new double[pose.Length];
-        for (int round = 0; round < 30; round++)
-            for (int j = 0; j < near.Reserves.Length; j++)
+        var held = new bool[pose.Length];
+        for (int again = 0; again <= pose.Length; again++)
+        {
+            LeastMove(near, held, move);
+            bool more = false;
+            for (int d = 0; d < pose.Length; d++)
             {
-                double reserve = near.Reserves[j], square = 0;
-                for (int d = 0; d < pose.Length; d++)
-                {
-                    double range = system.Box.Range(d), slope = near.ReserveSlopes[j][d];
-                    reserve += slope * move[d];
-                    square += slope * slope * range * range;
-                }
-
-                if (!(square > 0) || reserve >= 0) continue;
-                for (int d = 0; d < pose.Length; d++)
-                    move[d] -= reserve / square * near.ReserveSlopes[j][d] * system.Box.Range(d) * system.Box.Range(d);
+                PoseCoordinate c = system.Box.Coordinates[d];
+                if (!(move[d] > 0 && pose[d] >= c.High) && !(move[d] < 0 && pose[d] <= c.Low)) continue;
+                (held[d], more) = (true, true);
             }
+
+            if (!more) break;
+        }
 
         double largest = 0;
         for (int d = 0; d < pose.Length; d++)
@@ -125,6 +122,28 @@ public sealed class ReachableSpace(IMovingSystem system)
 
         Clamp(pose);
         return largest > 0;
+    }
+
+    // Gauss-Seidel over the stops.
+    private void LeastMove(Linearization near, bool[] held, double[] move)
+    {
+        Array.Clear(move);
+        int rounds = near.Reserves.Length == 1 ? 1 : 30;
+        for (int round = 0; round < rounds; round++)
+            for (int j = 0; j < near.Reserves.Length; j++)
+            {
+                double reserve = near.Reserves[j], square = 0;
+                for (int d = 0; d < move.Length; d++)
+                {
+                    double slope = near.ReserveSlopes[j][d], perRange = slope * system.Box.Range(d);
+                    reserve += slope * move[d];
+                    if (!held[d]) square += perRange * perRange;
+                }
+
+                if (!(square > 0) || reserve >= 0) continue;
+                for (int d = 0; d < move.Length; d++)
+                    if (!held[d]) move[d] -= reserve / square * near.ReserveSlopes[j][d] * system.Box.Range(d) * system.Box.Range(d);
+            }
     }
 
     internal void Clamp(double[] pose)
@@ -144,7 +163,7 @@ public sealed class ReachableSpace(IMovingSystem system)
         return values;
     }
 
-    private IEnumerable<double[]> GridPoses()
+    private IEnumerable<double[]> ReachableGridPoses()
     {
         int d = system.Box.Dimensions, total = 1, count = d <= 2 ? FarthestGrid + 1 : 3;
         for (int k = 0; k < d; k++) total *= count;
@@ -153,7 +172,7 @@ public sealed class ReachableSpace(IMovingSystem system)
             DyadicPose at = default;
             for (int k = 0, rest = node; k < d; k++, rest /= count) at = at.With(k, DyadicPose.Denominator / (count - 1) * (rest % count));
             SolvedPose pose = system.At(at);
-            if (!pose.IsSolved) continue;
+            if (!pose.IsSolved || LeastReserve(pose) < 0) continue;
             var values = new double[d];
             system.Box.Values(at, values);
             yield return values;

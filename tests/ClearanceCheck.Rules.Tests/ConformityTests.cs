@@ -5,8 +5,9 @@ namespace ClearanceCheck.Rules.Tests;
 
 public sealed class ConformityTests
 {
-    // Decision rule of ISO 14253-1 and JCGM 106 with guard bands of k standard uncertainties: 32 vectors computed for this
-    // project outside of it, with 30-digit normal distributions. Columns: side, estimate, standard uncertainty, limit, k, decision.
+    // Source: decision-rule-vectors.csv of this project's reference tables, all 32 rows, its columns U and probability left out. They
+    // follow the decision rule of ISO 14253-1:2017 and JCGM 106 as known second-hand (abstracts were read, the texts were not); that a
+    // value at its limit counts as met is our own convention. Columns: side, estimate, standard uncertainty, limit, k, decision.
     private const string Vectors = """
         at-least,53,1,50,1.644854,conforms
         at-least,52,1,50,1.644854,conforms

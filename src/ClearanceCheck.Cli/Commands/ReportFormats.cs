@@ -11,18 +11,16 @@ internal static class ReportFormats
 
     public static ImmutableArray<string> All { get; } = [Html, Json];
 
-    public static Option<ImmutableArray<string>> CreateOption() => new("--format")
+    public static Option<string> CreateOption()
     {
-        Description = "What to write: html, json or html,json.",
-        HelpName = "html,json",
-        DefaultValueFactory = _ => All,
-        Arity = ArgumentArity.ExactlyOne,
-        CustomParser = result =>
+        var option = new Option<string>("--format") { Description = "What to write: html, json or both.", HelpName = "html,json", DefaultValueFactory = _ => string.Join(',', All) };
+        option.Validators.Add(result =>
         {
-            string typed = result.Tokens[0].Value;
-            ImmutableArray<string> formats = [.. typed.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Distinct()];
-            if (formats.IsEmpty || formats.Any(f => !All.Contains(f))) result.AddError($"--format takes {string.Join(", ", All)} or both with a comma between.");
-            return formats;
-        },
-    };
+            if (result.GetValueOrDefault<string>() is not { } typed || Parse(typed) is { IsEmpty: true } || Parse(typed).Any(f => !All.Contains(f)))
+                result.AddError($"--format takes {string.Join(", ", All)} or both with a comma between.");
+        });
+        return option;
+    }
+
+    public static ImmutableArray<string> Parse(string typed) => [.. typed.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Distinct()];
 }
