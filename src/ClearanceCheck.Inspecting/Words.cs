@@ -33,6 +33,13 @@ internal static class Words
         };
     }
 
+    /// <summary>A stop by the name of its part: "Left rear shock at full length".</summary>
+    public static string Stop(Vehicle vehicle, string name)
+    {
+        Part? part = vehicle.Parts.FirstOrDefault(p => name.StartsWith(p.Id + " ", StringComparison.Ordinal));
+        return part is null ? name : part.Name + name[part.Id.Length..];
+    }
+
     public static string Length(double millimetres) => LengthFormat.Both(Units.Length.FromMillimetres(millimetres));
 
     private static string Millimetres(double whole) => whole.ToString("0", CultureInfo.InvariantCulture);

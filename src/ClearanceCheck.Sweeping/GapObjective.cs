@@ -12,6 +12,8 @@ internal sealed class GapObjective(Solid first, Solid second) : ISweepObjective
     private readonly Stack<OpenFeature> stack = new();
     private readonly double[] corners = new double[16];
     private readonly double[] others = new double[16];
+    private int nearestFirst = FirstLeaf(first);
+    private int nearestSecond = FirstLeaf(second);
 
     public ReadOnlySpan<Vector3d> Anchors => second.Anchors;
 
@@ -19,12 +21,18 @@ internal sealed class GapObjective(Solid first, Solid second) : ISweepObjective
 
     public double Evaluate(in RigidMotion secondInFirst, out Witness witness)
     {
-        double best = double.PositiveInfinity;
-        witness = default;
+        // The pieces that were nearest in the pose before are so again, mostly: most nodes then fall to their distance or to their
+        // extent along the direction between the two. The least gap does not depend on where one begins.
+        PieceGap nearest = kernel.Measure(nearestFirst, nearestSecond, secondInFirst);
+        witness = new Witness(nearestFirst, nearestSecond, nearest.OnFirst, nearest.OnSecond);
+        if (double.IsNaN(nearest.Gap)) return double.NaN;
+        Vector3d n = nearest.Direction, nInSecond = secondInFirst.ApplyInverseToDirection(n);
+        double offset = Vector3d.Dot(n, secondInFirst.Translation), best = nearest.Gap;
         stack.Clear();
         stack.Push(default);
         while (stack.TryPop(out OpenFeature pair))
         {
+            if (best > 0 && -first.Support(pair.First, -n) - offset - second.Support(pair.Second, nInSecond) >= best) continue;
             PieceGap gap = kernel.Measure(pair.First, pair.Second, secondInFirst);
             if (double.IsNaN(gap.Gap)) return double.NaN;
             if (!(gap.Gap < best)) continue;
@@ -32,6 +40,7 @@ internal sealed class GapObjective(Solid first, Solid second) : ISweepObjective
             {
                 best = gap.Gap;
                 witness = new Witness(pair.First, pair.Second, gap.OnFirst, gap.OnSecond);
+                (nearestFirst, nearestSecond) = (pair.First, pair.Second);
             }
             else
             {
@@ -132,5 +141,12 @@ internal sealed class GapObjective(Solid first, Solid second) : ISweepObjective
             stack.Push(new OpenFeature(pair.First, second.Right(pair.Second), direction));
             stack.Push(new OpenFeature(pair.First, second.Left(pair.Second), direction));
         }
+    }
+
+    private static int FirstLeaf(Solid solid)
+    {
+        int node = 0;
+        while (!solid.IsLeaf(node)) node = solid.Left(node);
+        return node;
     }
 }

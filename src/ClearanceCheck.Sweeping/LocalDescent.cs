@@ -4,8 +4,8 @@ namespace ClearanceCheck.Sweeping;
 
 /// <summary>From a pose down to a local minimum of an objective, sliding along the stops.</summary>
 /// <remarks>
-/// First along slopes (<see cref="SlopeDescent"/>), which is quick and slides along stops but sticks where the nearest feature changes
-/// and slopes jump. Then a pattern search without slopes inside the stops: steps along each coordinate, then along each pair; when
+/// Where there are stops, first along slopes (<see cref="SlopeDescent"/>), which slides along stops but sticks where the nearest feature
+/// changes and slopes jump. Then a pattern search without slopes inside the stops: steps along each coordinate, then along each pair; when
 /// none helps, the parabolas through the three values in each coordinate say where the bottom is, that pose is tried, and the steps
 /// shrink. What is found is only ever an upper bound of the least value, so its quality costs time, never truth.
 /// </remarks>
@@ -42,8 +42,12 @@ internal sealed class LocalDescent(IMovingSystem system, ReachableSpace space, I
     public Basin? From(ReadOnlySpan<double> start, ReadOnlySpan<double> firstSteps)
     {
         double[] step = firstSteps.ToArray();
-        if (!GoDownSlopes(start.ToArray(), step)) return null;
-        for (int d = 0; d < n; d++) step[d] = Math.Min(step[d], FirstPatternShare * system.Box.Range(d));
+        start.CopyTo(best);
+        if (system.Stops.IsEmpty) value = TryInside(best, out witness);
+        else if (GoDownSlopes(step))
+            for (int d = 0; d < n; d++) step[d] = Math.Min(step[d], FirstPatternShare * system.Box.Range(d));
+        else return null;
+        if (double.IsNaN(value)) return null;
         for (tries = 0; tries < MaximumTries && IsCoarse(step, SmallestShare);)
         {
             if (StepAlongOne(step)) continue;
@@ -89,15 +93,15 @@ internal sealed class LocalDescent(IMovingSystem system, ReachableSpace space, I
 
     private double Value(SolvedPose solved, out Witness at) => objective.Evaluate(solved.Relative(frameBody, body), out at);
 
-    private bool GoDownSlopes(double[] start, double[] step)
+    private bool GoDownSlopes(double[] step)
     {
         double share = 0;
         for (int d = 0; d < n; d++) share = Math.Max(share, step[d] / system.Box.Range(d));
-        double[]? end = slopes.From(start, (solved, _) => Value(solved, out Witness _), Math.Clamp(share, SmallestSlopeShare, LargestSlopeShare));
+        double[]? end = slopes.From(best, (solved, _) => Value(solved, out Witness _), Math.Clamp(share, SmallestSlopeShare, LargestSlopeShare));
         if (end is null) return false;
         end.CopyTo(best, 0);
         value = Value(system.At((ReadOnlySpan<double>)best), out witness);
-        return !double.IsNaN(value);
+        return true;
     }
 
     private bool AcceptBottomBeside(double[] crease, int held, double share)

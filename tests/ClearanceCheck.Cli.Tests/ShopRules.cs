@@ -5,7 +5,7 @@ internal static class ShopRules
 {
     public static string Write(string id, string atLeast, string severity) => $$"""
         format: 1
-        library: test shop
+        library: test-shop
         version: 1.0.0
 
         rules:

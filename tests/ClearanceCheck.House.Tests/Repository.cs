@@ -29,7 +29,7 @@ internal static class Repository
 
     private static string FindRoot()
     {
-        foreach (string start in new[] { AppContext.BaseDirectory, Environment.CurrentDirectory })
+        foreach (string start in new[] { AppContext.BaseDirectory, Environment.GetEnvironmentVariable("PWD") ?? Environment.CurrentDirectory })
             for (DirectoryInfo? folder = new(start); folder is not null; folder = folder.Parent)
                 if (File.Exists(Path.Combine(folder.FullName, Solution))) return folder.FullName;
         throw new InvalidOperationException("Start the tests inside the repository.");

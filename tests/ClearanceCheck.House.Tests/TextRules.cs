@@ -12,7 +12,7 @@ internal static class TextRules
     private static readonly Regex MachinePath = new(
         @"(?<![\w.])/(" + string.Join('|', "home", "root", "Users", "work", "tmp", "mnt") + @")/\w|[A-Za-z]:[\\/]" + @"Users\b", RegexOptions.CultureInvariant);
 
-    private static readonly Regex Registry = new(
+    private static readonly Regex Address = new(
         string.Join('|', @"nuget\." + "org", @"npm" + @"js\.", @"pypi\." + "org", @"registry\." + @"\w", "artifact" + "ory", @"pkgs\." + "dev"), RegexOptions.CultureInvariant | RegexOptions.IgnoreCase);
 
     // What people type on tape readings and angles: degree, plus-minus, minus, infinity, quotes and primes, squared, cubed, middle dot.
@@ -20,7 +20,7 @@ internal static class TextRules
 
     public static IEnumerable<string> MachinePaths(string file, string text) => Lines(file, text, line => MachinePath.IsMatch(line));
 
-    public static IEnumerable<string> Registries(string file, string text) => Lines(file, text, line => Registry.IsMatch(line));
+    public static IEnumerable<string> Registries(string file, string text) => Lines(file, text, line => Address.IsMatch(line));
 
     /// <summary>Lines with other characters than ASCII; the two rooms that read what people type may name those characters.</summary>
     public static IEnumerable<string> OtherCharacters(string file, string text)

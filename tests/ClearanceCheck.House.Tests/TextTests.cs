@@ -5,7 +5,7 @@ public sealed class TextTests
     private static readonly string[] Pictures = [".png", ".jpg", ".ico", ".woff2"];
 
     // Tests of how odd characters are read or shown need them as they are.
-    private static readonly string[] TestsOfTexts = ["tests/ClearanceCheck.Units.Tests/", "tests/ClearanceCheck.Documents.Tests/", "tests/ClearanceCheck.Reporting.Tests/"];
+    private static readonly string[] TestsOfTexts = ["tests/ClearanceCheck.Units.Tests/", "tests/ClearanceCheck.Documents.Tests/", "tests/ClearanceCheck.Reporting.Tests/", "tests/ClearanceCheck.Rules.Tests/"];
 
     private static IEnumerable<string> Texts => Repository.Files.Where(f => !Pictures.Contains(Path.GetExtension(f)));
 

@@ -39,7 +39,7 @@ public sealed class TypeTests
         TypeRules.SharedCollectionsThatCanChange([typeof(OpenClass)]).ShouldBe([$"{typeof(OpenClass).FullName}.Shared"]);
     }
 
-    private static IEnumerable<Type> Written(string assembly)
+    private static Type[] Written(string assembly)
     {
         Type[] types = [.. TypeRules.Written(Assembly.Load(assembly))];
         types.ShouldNotBeEmpty();

@@ -43,19 +43,16 @@ internal static class InspectCommand
             ? ExitStatus.Findings
             : ExitStatus.Nothing;
 
-    private static Option<int> Threads()
+    private static Option<int> Threads() => new("--threads")
     {
-        var threads = new Option<int>("--threads")
+        Description = "How many pairs are searched at once; the result does not depend on it.",
+        HelpName = "N",
+        DefaultValueFactory = _ => Math.Min(Environment.ProcessorCount, MostThreads),
+        CustomParser = result =>
         {
-            Description = "How many pairs are searched at once; the result does not depend on it.",
-            HelpName = "N",
-            DefaultValueFactory = _ => Math.Min(Environment.ProcessorCount, MostThreads),
-        };
-        threads.Validators.Add(result =>
-        {
-            if (result.GetValueOrDefault<int>() is < 1 or > MostThreads)
-                result.AddError(string.Create(CultureInfo.InvariantCulture, $"--threads takes a number from 1 to {MostThreads}."));
-        });
-        return threads;
-    }
+            if (int.TryParse(result.Tokens[0].Value, NumberStyles.None, CultureInfo.InvariantCulture, out int threads) && threads is >= 1 and <= MostThreads) return threads;
+            result.AddError(string.Create(CultureInfo.InvariantCulture, $"--threads takes a number from 1 to {MostThreads}."));
+            return 1;
+        },
+    };
 }

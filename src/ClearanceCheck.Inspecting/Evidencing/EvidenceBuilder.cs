@@ -41,6 +41,6 @@ internal sealed class EvidenceBuilder(VehicleMotion motion, double coverageFacto
                 .. place.Pose.Select((value, d) => new PoseCoordinate(
                     module.CoordinateNames[d], value, "mm", Words.Coordinate(module, d, value, motion.Parameters.Span))),
             ],
-            place.ActiveStops);
+            [.. place.ActiveStops.Select(name => Words.Stop(motion.Vehicle, name))]);
     }
 }

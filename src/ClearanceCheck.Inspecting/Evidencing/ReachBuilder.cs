@@ -21,7 +21,7 @@ internal static class ReachBuilder
             {
                 if (space.Farthest(d, -1) is not { } low || space.Farthest(d, 1) is not { } high) continue;
                 string label = $"{module.Axle.Name} {(d == 0 ? "left" : "right")} wheel";
-                cards.Add(new ReachCard(module.CoordinateNames[d], label, "mm", low[d], high[d], Ends(module, space, low, d), Ends(module, space, high, d)));
+                cards.Add(new ReachCard(module.CoordinateNames[d], label, "mm", low[d], high[d], Ends(motion, module, space, low, d), Ends(motion, module, space, high, d)));
             }
         }
 
@@ -33,10 +33,10 @@ internal static class ReachBuilder
 
     private const string LimitWords = "no stop in the file";
 
-    private static string Ends(AxleModule module, ReachableSpace space, double[] pose, int coordinate)
+    private static string Ends(VehicleMotion motion, AxleModule module, ReachableSpace space, double[] pose, int coordinate)
     {
         SolvedPose solved = module.Motion.At((ReadOnlySpan<double>)pose);
-        ImmutableArray<string> stops = [.. space.Reserves(solved).Where(r => r.Reserve < AtAStopMm).Select(r => r.Stop.Name)];
+        ImmutableArray<string> stops = [.. space.Reserves(solved).Where(r => r.Reserve < AtAStopMm).Select(r => Words.Stop(motion.Vehicle, r.Stop.Name))];
         Mechanics.Poses.PoseCoordinate c = module.Motion.Box.Coordinates[coordinate];
         bool atLimit = pose[coordinate] >= c.High - AtAStopMm || pose[coordinate] <= c.Low + AtAStopMm;
         if (atLimit) return $"{LimitWords}: the travel looked at ends here";

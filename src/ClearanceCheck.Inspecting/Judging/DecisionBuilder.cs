@@ -35,9 +35,19 @@ internal static class DecisionBuilder
     private static IEnumerable<ActionLine> Lines(ImmutableArray<Finding> open, ImmutableArray<Finding> resting, ImmutableArray<string> notLoaded)
     {
         if (!notLoaded.IsEmpty) yield return new ActionLine("Mend the rule library: a rule that is not loaded was not checked.", null);
-        foreach (Finding finding in open) yield return new ActionLine(Todo(finding), finding.Id);
+        foreach (IGrouping<string, Finding> same in open.GroupBy(f => f.Verdict == Verdict.Fails ? Subject(f) : f.Id)) yield return Line([.. same]);
         foreach (Finding finding in resting) yield return new ActionLine($"{Names(finding)}: {finding.Assumes[0]} Measure it and say how well.", finding.Id);
     }
+
+    // Several rules missed by the same parts are one job: as much as the most demanding asks, done as the gravest says.
+    private static ActionLine Line(ImmutableArray<Finding> same)
+    {
+        Finding gravest = same[0], most = same.MaxBy(Remedies.Lacks)!;
+        return new ActionLine(
+            gravest.Verdict == Verdict.Fails ? $"{Names(gravest)}: {Remedies.Needed(most)}{Sentence(gravest.Advice)}" : Todo(gravest), gravest.Id);
+    }
+
+    private static string Subject(Finding finding) => $"{finding.Quantity.Id} {string.Join(' ', finding.Parts.Select(p => p.Id).Order(StringComparer.Ordinal))}";
 
     private static string Reason(Finding finding) => finding.Verdict switch
     {
@@ -48,7 +58,6 @@ internal static class DecisionBuilder
 
     private static string Todo(Finding finding) => finding.Verdict switch
     {
-        Verdict.Fails => $"{Names(finding)}: {Remedies.Needed(finding)}{Sentence(finding.Advice)}",
         Verdict.Undecided => $"{Names(finding)}: too close to call; {finding.Missing}.",
         _ => $"{Names(finding)}: could not be checked; {finding.Missing}.",
     };

@@ -5,11 +5,16 @@ namespace ClearanceCheck.Inspecting.Judging;
 /// <summary>How much a failed value lacks, in the size of the change.</summary>
 internal static class Remedies
 {
+    /// <summary>What a failed value lacks with its give or take counted, in the quantity's unit; zero where nothing is known.</summary>
+    public static double Lacks(Finding finding) => finding is { Evidence: { } evidence, Limit.AtLeast: { } limit }
+        ? limit + evidence.GiveOrTake - Math.Min(evidence.Bound, evidence.Value)
+        : 0;
+
     /// <summary>The change that would meet the limit with its give or take: "needs 14 mm (9/16 in) more."</summary>
     public static string Needed(Finding finding)
     {
-        if (finding.Evidence is not { } evidence || finding.Limit.AtLeast is not { } limit) return "";
-        double lacks = limit + evidence.GiveOrTake - Math.Min(evidence.Bound, evidence.Value);
+        double lacks = Lacks(finding);
+        if (finding.Evidence is not { } evidence || lacks <= 0) return "";
         if (finding.Quantity.Id == "hose-slack") return Hose(evidence, lacks);
         return $"needs {Words.Length(Math.Ceiling(lacks))} more, its give or take counted.";
     }

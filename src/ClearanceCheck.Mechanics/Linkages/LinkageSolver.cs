@@ -6,8 +6,8 @@ namespace ClearanceCheck.Mechanics.Linkages;
 /// <summary>Finds where the bodies are for given settings by Newton's method from a solved pose nearby.</summary>
 /// <remarks>
 /// Long ways are walked in steps, so that the branch found is the one connected with the start; a step that ends nowhere is halved.
-/// Newton's own step is halved while it makes the residuals worse. A solution counts only when its determinant has the measured state's sign (no other branch) and stays clear of
-/// a fold; else the answer is "not solved", never "cannot be reached".
+/// Newton's own step is halved while it makes the residuals worse. A solution counts only when its determinant has the measured
+/// state's sign (no other branch) and stays clear of a fold; else the answer is "not solved", never "cannot be reached".
 /// </remarks>
 public sealed class LinkageSolver(Linkage linkage)
 {
@@ -16,6 +16,8 @@ public sealed class LinkageSolver(Linkage linkage)
     // Below this a factorisation made a step earlier is as good as a new one; when it gains less than this share, a new one is made.
     private const double ReuseMm = 0.1;
     private const double SlowShare = 1e-2;
+    // With a smaller pivot than this, so short a way may still lead over a fold: the solution itself is looked at as well.
+    private const double PivotNearAFold = 0.05;
     private const double LongestStepMm = 25;
     // An error of the residual counts one over this in the pose: nearer to a fold 1e-9 mm could not be kept.
     private const double PivotOfAFold = 1e-4;
@@ -60,7 +62,7 @@ public sealed class LinkageSolver(Linkage linkage)
         for (int iteration = 0; iteration < MaximumIterations; iteration++)
         {
             // Near the solution the last factorisation still gains several digits a step.
-            if (near is null || size > ReuseMm)
+            if (near is null || size > ReuseMm || (size < ResidualMm && near.SmallestPivot < PivotNearAFold))
             {
                 near = linkage.Jacobian(bodies, settings);
                 if (near.SmallestPivot < PivotOfAFold || near.DeterminantIsNegative != linkage.IsMirrored) return false;

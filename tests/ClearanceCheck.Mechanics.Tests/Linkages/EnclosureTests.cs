@@ -95,6 +95,27 @@ public sealed class EnclosureTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void The_ends_of_a_wide_block_of_a_strongly_curved_motion_lie_inside()
+    {
+        (Linkage? linkage, _) = Linkage.Build(
+            ["chassis", "crank"],
+            [new Joint.Hinge("pivot", 0, 1, Vector3d.Zero, Vector3d.UnitY), new Joint.Travel("pin", 1, new(100, 0, 0), 0, 0)],
+            1);
+        RigidMotion[] Turned(double height) => [RigidMotion.Identity, new(Rotation.About(-Vector3d.UnitY, Math.Asin(height / 100)), Vector3d.Zero)];
+        int proved = 0;
+        for (double centre = -80; centre <= 80; centre += 5)
+            for (double half = 2; half <= 40 && Math.Abs(centre) + half < 99; half += 2)
+            {
+                if (Enclosure.TryProve(linkage!, Turned(centre), [centre], [half]) is not { } proof) continue;
+                proved++;
+                proof.Contains(Turned(centre - half)).ShouldBeTrue();
+                proof.Contains(Turned(centre + half)).ShouldBeTrue();
+            }
+
+        proved.ShouldBeGreaterThan(150);
+    }
+
+    [Fact]
     public void A_pose_of_the_other_branch_is_not_inside()
     {
         (Linkage? linkage, _) = Linkage.Build(

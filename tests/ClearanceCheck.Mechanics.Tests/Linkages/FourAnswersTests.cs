@@ -50,7 +50,9 @@ public sealed class FourAnswersTests(ITestOutputHelper output)
             var draws = new Draws(50_000 + i);
             Joint[] joints = draws.ThreeLinkAxle();
             LinkageMotion motion = Draws.Motion(["chassis", "axle"], joints, 2, 100);
-            double[] at = [draws.In(-2500, 2500), draws.In(-2500, 2500)];
+            // Half of them about where the links of 900 mm just do not reach any more.
+            double heave = draws.In(650, 1250) * (i % 4 < 2 ? 1 : -1);
+            double[] at = i % 2 == 0 ? [draws.In(-2500, 2500), draws.In(-2500, 2500)] : [heave + draws.In(-40, 40), heave + draws.In(-40, 40)];
             SolvedPose pose = motion.At(at);
             if (pose.IsSolved) solved++;
             else if (pose.Answer == PoseAnswerKind.NotSolved) notSolved++;
@@ -118,6 +120,31 @@ public sealed class FourAnswersTests(ITestOutputHelper output)
         Vector3d pin = motion.At([height])[1].Apply(new(100, 0, 0));
 
         (pin - new Vector3d(Math.Sqrt((100 - height) * (100 + height)), 0, height)).Length.ShouldBeLessThan(1e-9);
+    }
+
+    [Fact]
+    public void A_crank_walked_between_any_two_heights_never_jumps_to_its_other_side()
+    {
+        var draws = new Draws(171);
+        int solved = 0;
+        const int Walks = 3000;
+        for (int i = 0; i < Walks; i++)
+        {
+            double radius = draws.In(5, 120), from = radius * draws.In(-0.99, 0.99), to = radius * draws.In(-0.99, 0.99);
+            Vector3d pin = new(radius, 0, 0);
+            (Linkage? linkage, _) = Linkage.Build(
+                ["chassis", "crank"], [new Joint.Hinge("pivot", 0, 1, Vector3d.Zero, Vector3d.UnitY), new Joint.Travel("pin", 1, pin, 0, 0)], 1);
+            RigidMotion[] start = [RigidMotion.Identity, new(Rotation.About(-Vector3d.UnitY, Math.Asin(from / radius)), Vector3d.Zero)];
+
+            RigidMotion[]? end = new LinkageSolver(linkage!).Solve(start, [from], [to]);
+
+            if (end is null) continue;
+            solved++;
+            (end[1].Apply(pin) - new Vector3d(Math.Sqrt((radius - to) * (radius + to)), 0, to)).Length.ShouldBeLessThan(1e-9);
+        }
+
+        output.WriteLine($"{solved} of {Walks} walks solved");
+        solved.ShouldBe(Walks);
     }
 
     private static Outcome Judge(LinkageMotion motion, double[] at)

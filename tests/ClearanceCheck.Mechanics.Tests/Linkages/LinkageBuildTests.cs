@@ -29,10 +29,13 @@ public sealed class LinkageBuildTests
         // A fifth rod leaves one freedom of six: the second height is already decided.
         Joint fifth = new Joint.Rod("fifth", 0, new(-700, -240, 190), 1, new(-30, -250, 150));
 
-        LinkageFault fault = FaultOf(["chassis", "axle"], ThreeLinkAxle.Joints().Prepend(fifth));
+        foreach (IEnumerable<Joint> joints in (IEnumerable<Joint>[])[ThreeLinkAxle.Joints().Prepend(fifth), ThreeLinkAxle.Joints().OrderBy(j => j is Joint.Rod).Append(fifth)])
+        {
+            LinkageFault fault = FaultOf(["chassis", "axle"], joints);
 
-        fault.Kind.ShouldBe(LinkageFaultKind.SettingWithoutFreedom);
-        fault.Names.ShouldBe(["right"]);
+            fault.Kind.ShouldBe(LinkageFaultKind.SettingWithoutFreedom);
+            fault.Names.ShouldBe(["right"]);
+        }
     }
 
     [Fact]
