@@ -44,7 +44,7 @@ return status;
 // A line of the run: a test program's end, or a figure of the summary.
 void Read(string line)
 {
-    Match ended = Regex.Match(line, @"^(?<program>.+\.dll) \([^)]*\) (passed|failed)");
+    Match ended = Regex.Match(line, @"^(?<program>\S.*\.dll) \([^)]*\) (passed|failed)");
     if (ended.Success) ran.Add(ended.Groups["program"].Value);
     if (line.StartsWith("Test run summary:", StringComparison.Ordinal)) inSummary = true;
     Match figure = Regex.Match(line, @"^\s+(?<name>\w+): (?<count>\d+)\s*$");

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace ClearanceCheck.Geometry;
 
 /// <summary>A rotation about the origin followed by a translation in mm: x goes to R x + t.</summary>
@@ -11,6 +13,10 @@ public readonly record struct RigidMotion(Rotation Rotation, Vector3d Translatio
     /// <summary>Applies <paramref name="second"/> first, then <paramref name="first"/>.</summary>
     public static RigidMotion operator *(RigidMotion first, RigidMotion second) =>
         new(first.Rotation * second.Rotation, first.Apply(second.Translation));
+
+    /// <summary>Rotation and translation. The record's own text would write out the inverse, and its inverse, without end.</summary>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{Rotation} then shift ({Translation.X}, {Translation.Y}, {Translation.Z})");
 
     public Vector3d Apply(Vector3d point) => Rotation.Apply(point) + Translation;
 

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace ClearanceCheck.Geometry;
 
 /// <summary>A rotation as a unit quaternion. The default value is not a rotation; use <see cref="Identity"/>.</summary>
@@ -46,6 +48,9 @@ public readonly record struct Rotation(double W, double X, double Y, double Z)
 
     /// <summary>Turns a vector back.</summary>
     public Vector3d ApplyInverse(Vector3d v) => Inverse.Apply(v);
+
+    /// <summary>The quaternion's four numbers. The record's own text would write out the inverse, and its inverse, without end.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"Rotation (w {W}, x {X}, y {Y}, z {Z})");
 
     /// <summary>The rotation vector: axis times angle, radians, angle in 0 to pi.</summary>
     public Vector3d ToRotationVector()

@@ -100,6 +100,14 @@ public sealed class RotationTests
     }
 
     [Fact]
+    public void A_motion_can_be_written_out()
+    {
+        // It once ended in a stack overflow: the text of a record holds its properties, the inverse among them.
+        new RigidMotion(Rotation.Identity, new(1.5, -2, 0)).ToString().ShouldBe("Rotation (w 1, x 0, y 0, z 0) then shift (1.5, -2, 0)");
+        new Vector3d(1, 2, 3).ToString().ShouldContain("X = 1");
+    }
+
+    [Fact]
     public void A_perpendicular_is_square_and_of_length_one_for_every_vector()
     {
         for (int i = 0; i < 1000; i++)

@@ -1,6 +1,6 @@
 namespace ClearanceCheck.Mechanics.Linkages;
 
-/// <summary>Which rows of a matrix are independent: a triangular factorisation with row choice (modified Gram–Schmidt, twice).</summary>
+/// <summary>Which rows of a matrix are independent: a triangular factorisation with row choice (modified Gram-Schmidt, twice).</summary>
 internal static class IndependentRows
 {
     /// <summary>What remains of a row of length one, below which it counts as a combination of the others.</summary>

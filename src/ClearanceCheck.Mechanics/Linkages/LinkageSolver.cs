@@ -5,8 +5,8 @@ namespace ClearanceCheck.Mechanics.Linkages;
 
 /// <summary>Finds where the bodies are for given settings by Newton's method from a solved pose nearby.</summary>
 /// <remarks>
-/// Long ways are walked in steps, so that the branch found is the one connected with the start; a step that ends nowhere is halved.
-/// Newton's own step is halved while it makes the residuals worse. A solution counts only when its determinant has the measured
+/// Long ways are walked in steps, so that the branch found is the one connected with the start. A step of Newton's is halved while
+/// it makes the residuals worse. A solution counts only when its determinant has the measured
 /// state's sign (no other branch) and stays clear of a fold; else the answer is "not solved", never "cannot be reached".
 /// </remarks>
 public sealed class LinkageSolver(Linkage linkage)
@@ -21,8 +21,6 @@ public sealed class LinkageSolver(Linkage linkage)
     private const double LongestStepMm = 25;
     // An error of the residual counts one over this in the pose: nearer to a fold 1e-9 mm could not be kept.
     private const double PivotOfAFold = 1e-4;
-    // A step that fails is halved down to this share of itself, a tenth of a millimetre of travel.
-    private const int FinestShare = 256;
     private const double RedundancyMm = 1e-6;
     private const int MaximumIterations = 25;
 
@@ -33,21 +31,14 @@ public sealed class LinkageSolver(Linkage linkage)
     {
         double farthest = 0;
         for (int i = 0; i < settings.Length; i++) farthest = Math.Max(farthest, Math.Abs(settings[i] - fromSettings[i]));
-        long total = FinestShare * (long)Math.Max(1, (int)Math.Ceiling(farthest / LongestStepMm)), done = 0, stride = FinestShare;
-        RigidMotion[] bodies = from.ToArray(), next = [.. bodies];
+        int steps = Math.Max(1, (int)Math.Ceiling(farthest / LongestStepMm));
+        RigidMotion[] bodies = from.ToArray();
         var at = new double[settings.Length];
-        while (done < total)
+        for (int step = 1; step <= steps; step++)
         {
-            long target = Math.Min(total, done + stride);
             for (int i = 0; i < at.Length; i++)
-                at[i] = target == total ? settings[i] : fromSettings[i] + ((settings[i] - fromSettings[i]) * ((double)target / total));
-            bodies.CopyTo(next, 0);
-            if (Refine(next, at))
-            {
-                (bodies, next, done) = (next, bodies, target);
-                stride = Math.Min(FinestShare, 2 * stride);
-            }
-            else if ((stride /= 2) == 0) return null;
+                at[i] = step == steps ? settings[i] : fromSettings[i] + ((settings[i] - fromSettings[i]) * ((double)step / steps));
+            if (!Refine(bodies, at)) return null;
         }
 
         return linkage.LargestUnused(bodies, settings) > RedundancyMm ? null : bodies;

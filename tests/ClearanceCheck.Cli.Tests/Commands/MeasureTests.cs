@@ -19,8 +19,8 @@ public sealed class MeasureTests
         Number(there, "value").ShouldBe(value, 1e-6);
         bound.ShouldBeLessThanOrEqualTo(value);
         int reached = 0;
-        for (int left = -160; left <= 160; left += 40)
-            for (int right = -160; right <= 160; right += 40)
+        for (int left = -150; left <= 150; left += 60)
+            for (int right = -150; right <= 150; right += 60)
             {
                 JsonNode at = Measure(shop, [.. Pair, "--at", string.Create(CultureInfo.InvariantCulture, $"left={left}mm,right={right}mm")]);
                 if (at["answer"]!.GetValue<string>() != "solved") continue;

@@ -147,6 +147,16 @@ public sealed class FourAnswersTests(ITestOutputHelper output)
         solved.ShouldBe(Walks);
     }
 
+    [Fact]
+    public void A_start_on_the_other_branch_leads_to_no_answer()
+    {
+        (Linkage? linkage, _) = Linkage.Build(
+            ["chassis", "crank"], [new Joint.Hinge("pivot", 0, 1, Vector3d.Zero, Vector3d.UnitY), new Joint.Travel("pin", 1, new(100, 0, 0), 0, 0)], 1);
+        RigidMotion[] turnedBack = [RigidMotion.Identity, new(Rotation.About(-Vector3d.UnitY, Math.PI - Math.Asin(0.2)), Vector3d.Zero)];
+
+        new LinkageSolver(linkage!).Solve(turnedBack, [20], [30]).ShouldBeNull();
+    }
+
     private static Outcome Judge(LinkageMotion motion, double[] at)
     {
         SolvedPose pose = motion.At(at);

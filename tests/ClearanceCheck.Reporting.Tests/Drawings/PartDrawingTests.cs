@@ -17,6 +17,8 @@ public sealed class PartDrawingTests
     public void The_eye_is_square_to_the_gap_and_the_page_is_a_right_handed_frame() =>
         Gen.Select(Vectors, Vectors, Vectors, Vectors).Sample((a, b, first, second) =>
         {
+            // Nearer than a micrometre the parts touch and there is no direction to be square to.
+            if ((b - a).Length < 1e-3) return true;
             ViewPlane plane = ViewPlane.Choose(Between(a, b, first, second));
             (double right, double up) = plane.Project(b - a);
 
