@@ -27,12 +27,14 @@ internal sealed class GapObjective(Solid first, Solid second) : ISweepObjective
         witness = new Witness(nearestFirst, nearestSecond, nearest.OnFirst, nearest.OnSecond);
         if (double.IsNaN(nearest.Gap)) return double.NaN;
         Vector3d n = nearest.Direction, nInSecond = secondInFirst.ApplyInverseToDirection(n);
-        double offset = Vector3d.Dot(n, secondInFirst.Translation), best = nearest.Gap;
+        double offset = Vector3d.Dot(n, secondInFirst.Translation);
+        // Overlaps are known as "at least", which depends on the way through the tree: there it is always the same way.
+        double best = nearest.Gap > 0 ? nearest.Gap : double.PositiveInfinity;
         stack.Clear();
         stack.Push(default);
         while (stack.TryPop(out OpenFeature pair))
         {
-            if (best > 0 && -first.Support(pair.First, -n) - offset - second.Support(pair.Second, nInSecond) >= best) continue;
+            if (best is > 0 and < double.PositiveInfinity && -first.Support(pair.First, -n) - offset - second.Support(pair.Second, nInSecond) >= best) continue;
             PieceGap gap = kernel.Measure(pair.First, pair.Second, secondInFirst);
             if (double.IsNaN(gap.Gap)) return double.NaN;
             if (!(gap.Gap < best)) continue;
