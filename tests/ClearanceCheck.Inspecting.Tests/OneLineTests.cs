@@ -156,6 +156,17 @@ public sealed class OneLineTests
         Result.NotInspected.ShouldContain(i => i.What == "The gap between Rear axle tube and Tailpipe over the axle");
     }
 
+    [Fact]
+    public void Parts_of_one_body_that_overlap_as_measured_are_named_though_no_rule_covers_them()
+    {
+        // The axle's brake line lowered by 40 mm runs through the axle tube.
+        InspectionResult result = OneLine.Inspect(OneLine.Vehicle().With(p =>
+            p.Path.StartsWith("parts/axle-brake-line/path/3.z", StringComparison.Ordinal) ? p with { ValueMm = p.ValueMm - 40 } : p));
+
+        result.NotInspected.ShouldContain(i => i.What.StartsWith("Rear axle tube and Brake line along the rear axle to the right wheel overlap by", StringComparison.Ordinal));
+        Result.NotInspected.ShouldNotContain(i => i.What.Contains("overlap by", StringComparison.Ordinal));
+    }
+
     private static void Matches(Finding finding, (double Value, double Left, double Right) expected, double tolerance)
     {
         Evidence evidence = finding.Evidence.ShouldNotBeNull();

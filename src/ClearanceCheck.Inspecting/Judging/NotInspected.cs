@@ -4,6 +4,7 @@ using ClearanceCheck.Inspecting.Planning;
 using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Kinematics;
 using ClearanceCheck.Kinematics.Layouts;
+using ClearanceCheck.Quantities;
 using ClearanceCheck.Quantities.Gaps;
 using ClearanceCheck.Quantities.Propagation;
 using ClearanceCheck.Vehicles;
@@ -45,7 +46,13 @@ internal static class NotInspected
             {
                 (Part a, Part b) = (parts[i], parts[j]);
                 if (gap.Refuses(a, b) is not null || covered.Contains(Key(a, b)) || MeantContact.WholePair(a, b)) continue;
-                if (PairPlan.For(motion, a.Body, b.Body) is { Module: null }) continue;
+                if (PairPlan.For(motion, a.Body, b.Body) is { Module: null })
+                {
+                    if (gap.At(new MeasureRequest(motion, a, b, double.PositiveInfinity), []) is < 0 and var overlap)
+                        yield return new NotInspectedItem($"{a.Name} and {b.Name} overlap by {Words.Length(-overlap)} as measured", "no rule of the library covers this pair; measure both again, or look whether they touch");
+                    continue;
+                }
+
                 yield return new NotInspectedItem($"The gap between {a.Name} and {b.Name}", "no rule of the library covers this pair, though they move against each other");
             }
     }
