@@ -35,6 +35,19 @@ public sealed class ProcessTests
         foreach (string name in new[] { "report.html", "findings.json" }) shop.Read("apart/" + name).ShouldBe(shop.Read("within/" + name));
     }
 
+    [Theory]
+    [InlineData("DOTNET_EnableAVX512F")]
+    [InlineData("DOTNET_EnableAVX2")]
+    public void The_same_bytes_come_out_with_the_processors_vector_units_switched_off(string unit)
+    {
+        using Workshop shop = Workshop.WithFixture();
+        shop.Run("inspect", "inspection.yaml", "--out", "with");
+
+        StartWith(shop, null, new() { [unit] = "0" }, "inspect", "inspection.yaml", "--out", "without").Status.ShouldBe(1);
+
+        foreach (string name in new[] { "report.html", "findings.json" }) shop.Read("without/" + name).ShouldBe(shop.Read("with/" + name));
+    }
+
     [Fact]
     public void The_version_is_that_of_the_assembly()
     {
@@ -43,7 +56,9 @@ public sealed class ProcessTests
         Start(shop, null, "--version").Output.ShouldBe(ProgramVersion.Text + "\n");
     }
 
-    private static Answer Start(Workshop shop, string? input, params string[] args)
+    private static Answer Start(Workshop shop, string? input, params string[] args) => StartWith(shop, input, [], args);
+
+    private static Answer StartWith(Workshop shop, string? input, Dictionary<string, string> environment, params string[] args)
     {
         string program = Path.Combine(AppContext.BaseDirectory, "clearance-check.dll");
         var start = new ProcessStartInfo("dotnet", [program, .. args])
@@ -53,6 +68,7 @@ public sealed class ProcessTests
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
+        foreach ((string name, string value) in environment) start.Environment[name] = value;
         using Process process = Process.Start(start)!;
         Task<string> error = process.StandardError.ReadToEndAsync();
         Task<string> output = process.StandardOutput.ReadToEndAsync();
