@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Geometry.Shapes;
 using ClearanceCheck.Mechanics.Poses;
@@ -80,23 +79,6 @@ public sealed class ReferenceFamilyTests
         least.Bound.ShouldBeLessThanOrEqualTo(sampled + 1e-6);
         least.Value.ShouldBeLessThan(6.43005 + 2e-3);
         least.Cells.ShouldBeLessThan(6000);
-    }
-
-    [Fact]
-    public void The_reference_sweep_is_quick_after_the_first_time()
-    {
-        for (int i = 0; i < 10; i++) Run(new ReferenceSweepMotion(), ReferenceLine.Points, 0.1);
-        var times = new List<double>();
-        for (int i = 0; i < 20; i++)
-        {
-            long start = Stopwatch.GetTimestamp();
-            Run(new ReferenceSweepMotion(), ReferenceLine.Points, 0.1);
-            times.Add(Stopwatch.GetElapsedTime(start).TotalMilliseconds);
-        }
-
-        Print($"best {times.Min():F2} ms, median {times.Order().ElementAt(10):F2} ms");
-        // Other programs may share the machine, so this catches only what is slower by a whole order.
-        times.Min().ShouldBeLessThan(200);
     }
 
     private static Extreme Run(IMovingSystem motion, IEnumerable<Vector3d> points, double toleranceMm) => Sweep.LeastGap(

@@ -104,7 +104,8 @@ public sealed record PoseCard(ImmutableArray<PoseCoordinate> Coordinates, Immuta
 public sealed record PoseCoordinate(string Name, double Value, string Unit, string Words);
 
 /// <summary>A reading's share of the variance, 0 to 1.</summary>
-public sealed record ReadingShare(string Path, double Share, double WithinMm);
+/// <param name="Words">The reading as a person calls it: "point 3 of the path of Rear line".</param>
+public sealed record ReadingShare(string Path, string Words, double Share, double WithinMm);
 
 /// <summary>The two parts posed, to be drawn square to the closest approach.</summary>
 public sealed record DrawingCard(ImmutableArray<DrawnPart> Parts);

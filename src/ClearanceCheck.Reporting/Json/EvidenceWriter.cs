@@ -21,6 +21,7 @@ internal static class EvidenceWriter
         JsonFields.Each(json, "readings", evidence?.Readings ?? [], (j, reading) =>
         {
             j.WriteString("path", reading.Path);
+            j.WriteString("words", reading.Words);
             JsonFields.Number(j, "share", reading.Share);
             JsonFields.Number(j, "within", reading.WithinMm);
         });

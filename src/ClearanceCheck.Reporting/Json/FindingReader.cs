@@ -52,7 +52,7 @@ internal static class FindingReader
             WitnessFirst = witness[0].Point,
             WitnessSecond = witness[1].Point,
             Basins = [.. finding["basins"].Items.Select(b => new BasinCard(b["value"].Number, b["standardUncertainty"].Number, ReadPose(b)))],
-            Readings = [.. finding["readings"].Items.Select(r => new ReadingShare(r["path"].Text, r["share"].Number, r["within"].Number))],
+            Readings = [.. finding["readings"].Items.Select(r => new ReadingShare(r["path"].Text, r["words"].Text, r["share"].Number, r["within"].Number))],
             Drawing = new DrawingCard([.. finding["drawing"].Items.Select(d =>
                 new DrawnPart(d["part"].Text, [.. d["points"].Items.Select(p => p.Point)], d["radius"].Number, d["dashed"].YesNo))]),
             Plots = [.. finding["plots"].Items.Select(ReadPlot)],

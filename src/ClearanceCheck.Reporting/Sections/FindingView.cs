@@ -111,7 +111,7 @@ internal static class FindingView
 
     private static ScriptObject Reading(ReadingShare reading) => new()
     {
-        ["path"] = VisibleText.Typed(reading.Path),
+        ["words"] = VisibleText.Typed(reading.Words),
         ["share"] = NumberFormat.UpTo(100 * reading.Share, 0) + " %",
         ["within"] = Figures.GiveOrTake(reading.WithinMm, "mm"),
     };

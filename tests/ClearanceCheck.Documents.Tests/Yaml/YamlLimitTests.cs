@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text;
 using ClearanceCheck.Documents.Yaml;
 using CsCheck;
@@ -17,15 +16,12 @@ public sealed class YamlLimitTests
         """;
 
     [Fact]
-    public void An_alias_bomb_is_refused_fast_and_small()
+    public void An_alias_bomb_is_refused_before_it_grows()
     {
-        // The least of ten runs: the machine may be busy with other things.
-        var clocks = Enumerable.Range(0, 10).Select(_ => { var clock = Stopwatch.StartNew(); Read(AliasBomb); return clock.ElapsedMilliseconds; }).ToList();
         var before = GC.GetAllocatedBytesForCurrentThread();
 
         var diagnostics = Read(AliasBomb);
 
-        clocks.Min().ShouldBeLessThan(100);
         (GC.GetAllocatedBytesForCurrentThread() - before).ShouldBeLessThan(50_000_000);
         diagnostics.Ordered.Count(item => item.Id == "doc.alias").ShouldBe(45);
         diagnostics.Ordered.Count(item => item.Id == "doc.anchor").ShouldBe(6);
@@ -92,14 +88,15 @@ public sealed class YamlLimitTests
     [InlineData("a: ", "\"")]
     [InlineData("", "a:b ")]
     [InlineData("a: [", "a:b, ")]
-    public void Two_megabytes_of_anything_are_dealt_with_in_seconds(string start, string piece)
+    public void Two_megabytes_of_anything_are_dealt_with_without_growing_out_of_hand(string start, string piece)
     {
         var text = start + string.Concat(Enumerable.Repeat(piece, (DocumentLimits.MostText - start.Length) / piece.Length));
-        var clock = Stopwatch.StartNew();
+        var before = GC.GetAllocatedBytesForCurrentThread();
 
         DiagnosticRenderer.Render(Read(text)).ShouldNotBeEmpty();
 
-        clock.Elapsed.TotalSeconds.ShouldBeLessThan(10);
+        // All that was ever allocated, not what is held at once: work that grows with the square of the text would pass this by far.
+        (GC.GetAllocatedBytesForCurrentThread() - before).ShouldBeLessThan(3_000_000_000);
     }
 
     [Fact]
