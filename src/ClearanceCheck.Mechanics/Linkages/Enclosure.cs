@@ -56,7 +56,7 @@ internal sealed class Enclosure
         for (int body = 1; body < bodies.Length; body++)
         {
             RigidMotion was = bodies[body], now = solved[body];
-            Vector3d shift = now.Translation - was.Translation;
+            Vector3d centre = linkage.Centres[body], shift = now.Apply(centre) - was.Apply(centre);
             Rotation turn = now.Rotation * was.Rotation.Inverse;
             Vector3d cayley = new Vector3d(turn.X, turn.Y, turn.Z) * (2 * Linkage.RotationLengthMm / turn.W);
             for (int i = 0; i < 6; i++)
@@ -113,10 +113,10 @@ internal sealed class Enclosure
         var over = new Taylor2<Interval>[n];
         for (int i = 0; i < n; i++) u[i] = new(Interval.Zero, predictor[i], Interval.Zero);
         for (int k = 0; k < d; k++) s[k] = new(Interval.From(centreSettings[k]), Interval.Symmetric(halfWidths[k]), Interval.Zero);
-        linkage.Evaluate(new Placement<Taylor2<Interval>>(bodies, u), s, centre);
+        linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, u), s, centre);
         for (int i = 0; i < n; i++) u[i] = new(predictor[i], predictor[i], Interval.Zero);
         for (int k = 0; k < d; k++) s[k] = new(pose[k], Interval.Symmetric(halfWidths[k]), Interval.Zero);
-        linkage.Evaluate(new Placement<Taylor2<Interval>>(bodies, u), s, over);
+        linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, u), s, over);
         var bound = new Interval[n];
         Interval[] slopeLeft = SlopeAtCentre(centreSettings, halfWidths);
         for (int i = 0; i < n; i++) bound[i] = centre[i].Value + slopeLeft[i] + (over[i].Second * Interval.From(0.5));
@@ -132,7 +132,7 @@ internal sealed class Enclosure
         for (int k = 0; k < centreSettings.Length; k++)
         {
             for (int i = 0; i < n; i++) u[i] = new(Interval.Zero, Interval.From(slope[(i * centreSettings.Length) + k]), Interval.Zero);
-            linkage.Evaluate(new Placement<Taylor2<Interval>>(bodies, u), Settings(centreSettings, k), residual);
+            linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, u), Settings(centreSettings, k), residual);
             for (int i = 0; i < n; i++) sum[i] += residual[i].First * Interval.Symmetric(halfWidths[k]);
         }
 
@@ -166,7 +166,7 @@ internal sealed class Enclosure
         for (int j = 0; j < n; j++)
         {
             u[j] = u[j] with { First = Interval.From(1) };
-            linkage.Evaluate(new Placement<Tangent<Interval>>(bodies, u), s, column);
+            linkage.Evaluate(linkage.Place<Tangent<Interval>>(bodies, u), s, column);
             for (int i = 0; i < n; i++) jacobian[(i * n) + j] = column[i].First;
             u[j] = u[j] with { First = Interval.Zero };
         }
@@ -192,7 +192,7 @@ internal sealed class Enclosure
             jets[k] = new MotionJet<Interval>[bodies.Length];
             jets[k][0] = MotionJet<Interval>.Still;
             for (int body = 1; body < bodies.Length; body++)
-                jets[k][body] = MotionJet<Interval>.Of(new Placement<Taylor2<Interval>>(bodies, u), body);
+                jets[k][body] = MotionJet<Interval>.Of(linkage, linkage.Place<Taylor2<Interval>>(bodies, u), body);
         }
 
         Jets = jets;
@@ -204,7 +204,7 @@ internal sealed class Enclosure
         var s = new Taylor2<Interval>[pose.Length];
         for (int k = 0; k < s.Length; k++) s[k] = new(pose[k], Interval.From(k == coordinate ? 1 : 0), Interval.Zero);
         var residual = new Taylor2<Interval>[n];
-        linkage.Evaluate(new Placement<Taylor2<Interval>>(bodies, u), s, residual);
+        linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, u), s, residual);
         var right = new Interval[n];
         for (int i = 0; i < n; i++) right[i] = -(secondOrder ? residual[i].Second : residual[i].First);
         return right;
@@ -244,7 +244,7 @@ internal sealed class Enclosure
         var pose = new Taylor2<Real>[d];
         for (int k = 0; k < d; k++) pose[k] = new(new Real(settings[k]), new Real(k == coordinate ? 1 : 0), default);
         var residual = new Taylor2<Real>[n];
-        linkage.Evaluate(new Placement<Taylor2<Real>>(centre, new Taylor2<Real>[n]), pose, residual);
+        linkage.Evaluate(linkage.Place<Taylor2<Real>>(centre, new Taylor2<Real>[n]), pose, residual);
         for (int i = 0; i < n; i++)
         {
             double sum = 0;

@@ -15,6 +15,7 @@ internal sealed class EquationRows(int bodies, ImmutableArray<Joint> joints, int
         int unknowns = 6 * (bodies - 1);
         var bases = new RigidMotion[bodies];
         Array.Fill(bases, RigidMotion.Identity);
+        ImmutableArray<Vector3d> centres = BodyCentres.Of(bodies, joints);
         var matrix = new double[Count * unknowns];
         var at = new Tangent<Real>[unknowns];
         var settings = new Tangent<Real>[coordinates];
@@ -25,7 +26,7 @@ internal sealed class EquationRows(int bodies, ImmutableArray<Joint> joints, int
             int row = 0;
             foreach (Joint joint in joints)
             {
-                JointEquations.Evaluate(joint, new Placement<Tangent<Real>>(bases, at), settings, own);
+                JointEquations.Evaluate(joint, new Placement<Tangent<Real>>(bases, at, centres.AsSpan()), settings, own);
                 for (int k = 0; k < joint.Equations; k++) matrix[(row++ * unknowns) + j] = own[k].First.Value;
             }
 

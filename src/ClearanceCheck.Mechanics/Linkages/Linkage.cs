@@ -19,6 +19,7 @@ public sealed class Linkage
     {
         Bodies = bodies;
         Joints = joints;
+        Centres = BodyCentres.Of(bodies.Length, joints);
         Coordinates = coordinates;
         Unknowns = 6 * (bodies.Length - 1);
         UsedRows = [.. used];
@@ -38,6 +39,9 @@ public sealed class Linkage
 
     /// <summary>Joints with an equation that the others already imply.</summary>
     public ImmutableArray<string> Redundant { get; }
+
+    /// <summary>What each body's displacements turn about, body coordinates, mm.</summary>
+    internal ImmutableArray<Vector3d> Centres { get; }
 
     /// <summary>For each equation whether it is solved for; the rest are checked.</summary>
     internal ImmutableArray<bool> UsedRows { get; }
@@ -94,6 +98,10 @@ public sealed class Linkage
         return (new Linkage(names, all, independent, coordinates), null);
     }
 
+    /// <summary>The bodies displaced from known places by small unknowns.</summary>
+    internal Placement<T> Place<T>(ReadOnlySpan<RigidMotion> bodies, ReadOnlySpan<T> unknowns)
+        where T : unmanaged, IReal<T> => new(bodies, unknowns, Centres.AsSpan());
+
     /// <summary>Evaluates the equations that are solved for.</summary>
     internal void Evaluate<T>(in Placement<T> at, ReadOnlySpan<T> settings, Span<T> residual)
         where T : unmanaged, IReal<T>
@@ -114,7 +122,7 @@ public sealed class Linkage
         if (Redundant.IsEmpty) return 0;
         Span<Real> zero = new Real[Unknowns], pose = new Real[settings.Length], own = stackalloc Real[5];
         for (int i = 0; i < settings.Length; i++) pose[i] = new Real(settings[i]);
-        var at = new Placement<Real>(bodies, zero);
+        var at = Place<Real>(bodies, zero);
         int row = 0;
         double largest = 0;
         foreach (Joint joint in Joints)
@@ -139,7 +147,7 @@ public sealed class Linkage
         for (int j = 0; j < n; j++)
         {
             unknowns[j] = new Tangent<Real>(default, new Real(1));
-            Evaluate(new Placement<Tangent<Real>>(bodies, unknowns), pose, column);
+            Evaluate(Place<Tangent<Real>>(bodies, unknowns), pose, column);
             for (int i = 0; i < n; i++) matrix[(i * n) + j] = column[i].First.Value;
             unknowns[j] = default;
         }

@@ -26,7 +26,7 @@ internal static class LinkageDerivatives
         var jets = new MotionJet<Real>[bodies.Length];
         jets[0] = MotionJet<Real>.Still;
         for (int body = 1; body < bodies.Length; body++)
-            jets[body] = MotionJet<Real>.Of(new Placement<Taylor2<Real>>(bodies, unknowns), body);
+            jets[body] = MotionJet<Real>.Of(linkage, linkage.Place<Taylor2<Real>>(bodies, unknowns), body);
         return jets;
     }
 
@@ -36,7 +36,7 @@ internal static class LinkageDerivatives
         var pose = new Taylor2<Real>[settings.Length];
         for (int i = 0; i < pose.Length; i++) pose[i] = new Taylor2<Real>(new Real(settings[i]), new Real(i == coordinate ? 1 : 0), default);
         var residual = new Taylor2<Real>[linkage.Unknowns];
-        linkage.Evaluate(new Placement<Taylor2<Real>>(bodies, unknowns), pose, residual);
+        linkage.Evaluate(linkage.Place<Taylor2<Real>>(bodies, unknowns), pose, residual);
         for (int i = 0; i < residual.Length; i++) right[i] = -(secondOrder ? residual[i].Second.Value : residual[i].First.Value);
     }
 }

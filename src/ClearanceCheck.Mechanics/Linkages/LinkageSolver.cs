@@ -93,7 +93,7 @@ public sealed class LinkageSolver(Linkage linkage)
         int n = linkage.Unknowns;
         Span<Real> zero = new Real[n], values = new Real[n], pose = new Real[settings.Length];
         for (int i = 0; i < settings.Length; i++) pose[i] = new Real(settings[i]);
-        linkage.Evaluate(new Placement<Real>(bodies, zero), (ReadOnlySpan<Real>)pose, values);
+        linkage.Evaluate(linkage.Place<Real>(bodies, zero), (ReadOnlySpan<Real>)pose, values);
         double size = 0;
         for (int i = 0; i < n; i++)
         {
@@ -104,14 +104,16 @@ public sealed class LinkageSolver(Linkage linkage)
         return size;
     }
 
-    private static void Displace(RigidMotion[] from, ReadOnlySpan<double> step, double share, RigidMotion[] to)
+    private void Displace(RigidMotion[] from, ReadOnlySpan<double> step, double share, RigidMotion[] to)
     {
         for (int body = 1; body < from.Length; body++)
         {
             ReadOnlySpan<double> u = step.Slice(6 * (body - 1), 6);
             Vector3d shift = new(u[0] * share, u[1] * share, u[2] * share);
             Vector3d cayley = new Vector3d(u[3], u[4], u[5]) * (share / (2 * Linkage.RotationLengthMm));
-            to[body] = new RigidMotion(Rotation.FromCayley(cayley) * from[body].Rotation, from[body].Translation + shift);
+            Rotation turned = Rotation.FromCayley(cayley) * from[body].Rotation;
+            Vector3d centre = linkage.Centres[body];
+            to[body] = new RigidMotion(turned, from[body].Apply(centre) + shift - turned.Apply(centre));
         }
     }
 }

@@ -3,27 +3,30 @@ using ClearanceCheck.Mechanics.Numbers;
 
 namespace ClearanceCheck.Mechanics.Linkages;
 
-/// <summary>A body's place with its derivatives along one coordinate: translation (mm) and the three columns of its rotation.</summary>
+/// <summary>A body's place with its derivatives along one coordinate: that of its centre (mm) and the three columns of its rotation.</summary>
 internal readonly record struct MotionJet<T>(
-    Vector3<Taylor2<T>> Translation, Vector3<Taylor2<T>> ColumnX, Vector3<Taylor2<T>> ColumnY, Vector3<Taylor2<T>> ColumnZ)
+    Vector3d Centre, Vector3<Taylor2<T>> Place, Vector3<Taylor2<T>> ColumnX, Vector3<Taylor2<T>> ColumnY, Vector3<Taylor2<T>> ColumnZ)
     where T : unmanaged, IReal<T>
 {
     public static MotionJet<T> Still => new(
-        default, Column(Vector3d.UnitX), Column(Vector3d.UnitY), Column(Vector3d.UnitZ));
+        default, default, Column(Vector3d.UnitX), Column(Vector3d.UnitY), Column(Vector3d.UnitZ));
 
     /// <summary>The jet of a body from the placement whose unknowns carry the derivatives.</summary>
-    public static MotionJet<T> Of(in Placement<Taylor2<T>> at, int body) => new(
-        at.Point(body, Vector3d.Zero), at.Direction(body, Vector3d.UnitX), at.Direction(body, Vector3d.UnitY), at.Direction(body, Vector3d.UnitZ));
+    public static MotionJet<T> Of(Linkage linkage, in Placement<Taylor2<T>> at, int body) => new(
+        linkage.Centres[body], at.Centre(body), at.Direction(body, Vector3d.UnitX), at.Direction(body, Vector3d.UnitY), at.Direction(body, Vector3d.UnitZ));
 
     /// <summary>The path of a body's point.</summary>
-    public Vector3<Taylor2<T>> Apply(Vector3d point) =>
-        Translation + (ColumnX * Taylor2<T>.From(point.X)) + (ColumnY * Taylor2<T>.From(point.Y)) + (ColumnZ * Taylor2<T>.From(point.Z));
+    public Vector3<Taylor2<T>> Apply(Vector3d point)
+    {
+        Vector3d arm = point - Centre;
+        return Place + (ColumnX * Taylor2<T>.From(arm.X)) + (ColumnY * Taylor2<T>.From(arm.Y)) + (ColumnZ * Taylor2<T>.From(arm.Z));
+    }
 
     /// <summary>The same point's path as seen from another moving body.</summary>
     public Vector3<Taylor2<T>> ApplyInFrame(in MotionJet<T> frame, Vector3d point)
     {
-        Vector3<Taylor2<T>> apart = Apply(point) - frame.Translation;
-        return new(
+        Vector3<Taylor2<T>> apart = Apply(point) - frame.Place;
+        return Column(frame.Centre) + new Vector3<Taylor2<T>>(
             Vector3<Taylor2<T>>.Dot(frame.ColumnX, apart),
             Vector3<Taylor2<T>>.Dot(frame.ColumnY, apart),
             Vector3<Taylor2<T>>.Dot(frame.ColumnZ, apart));

@@ -6,26 +6,31 @@ namespace ClearanceCheck.Mechanics.Linkages;
 /// <summary>Places of all bodies as a known pose of each and a small unknown displacement from there, in any kind of number.</summary>
 /// <remarks>
 /// Six unknowns a moving body: translation (mm) and a Cayley vector times twice <see cref="Linkage.RotationLengthMm"/>, so that all six are mm
-/// and alike in size. The displacement turns about the vehicle's origin axes after the known rotation: x = t + dt + Cayley(c) (R y).
+/// and alike in size. The displacement turns the body about its centre p after the known pose: x = P(p) + dt + Cayley(c) R (y - p).
 /// </remarks>
 public readonly ref struct Placement<T>
     where T : unmanaged, IReal<T>
 {
     private readonly ReadOnlySpan<RigidMotion> bases;
     private readonly ReadOnlySpan<T> unknowns;
+    private readonly ReadOnlySpan<Vector3d> centres;
 
-    public Placement(ReadOnlySpan<RigidMotion> bases, ReadOnlySpan<T> unknowns)
+    public Placement(ReadOnlySpan<RigidMotion> bases, ReadOnlySpan<T> unknowns, ReadOnlySpan<Vector3d> centres)
     {
         this.bases = bases;
         this.unknowns = unknowns;
+        this.centres = centres;
     }
 
     public Vector3<T> Point(int body, Vector3d point)
     {
         if (body == 0) return Vector3<T>.From(point);
-        Vector3<T> turned = Vector3<T>.TurnByCayley(Cayley(body), Vector3<T>.From(bases[body].Rotation.Apply(point)));
-        return turned + Vector3<T>.From(bases[body].Translation) + Shift(body);
+        Vector3<T> turned = Vector3<T>.TurnByCayley(Cayley(body), Vector3<T>.From(bases[body].Rotation.Apply(point - centres[body])));
+        return turned + Centre(body);
     }
+
+    /// <summary>Where the body's centre is.</summary>
+    public Vector3<T> Centre(int body) => Vector3<T>.From(bases[body].Apply(centres[body])) + Shift(body);
 
     public Vector3<T> Direction(int body, Vector3d direction) => body == 0
         ? Vector3<T>.From(direction)

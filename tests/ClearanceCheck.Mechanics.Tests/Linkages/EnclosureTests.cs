@@ -13,7 +13,7 @@ public sealed class EnclosureTests(ITestOutputHelper output)
     public void Every_pose_and_second_derivative_in_a_random_block_of_a_random_axle_lies_inside()
     {
         var draws = new Draws(91);
-        int proved = 0;
+        int proved = 0, folded = 0;
         const int Blocks = 84;
         for (int i = 0; i < Blocks; i++)
         {
@@ -24,7 +24,14 @@ public sealed class EnclosureTests(ITestOutputHelper output)
             double widest = kind is 3 or 6 ? 3 : 20;
             double[] centre = [.. Enumerable.Range(0, d).Select(_ => draws.In(-60, 60))], halves = [.. centre.Select(_ => draws.In(widest / 10, widest))];
             SolvedPose middle = motion.At(centre);
-            middle.IsSolved.ShouldBeTrue();
+            if (!middle.IsSolved)
+            {
+                // Some random wishbones fold within the range; nothing is claimed there.
+                kind.ShouldBeOneOf(3, 6);
+                folded++;
+                continue;
+            }
+
             var proof = Enclosure.TryProve(motion.Linkage, middle.Bodies.ToArray(), centre, halves);
             if (proof is null)
             {
@@ -47,6 +54,7 @@ public sealed class EnclosureTests(ITestOutputHelper output)
         }
 
         output.WriteLine($"{proved} of {Blocks} blocks up to 40 mm wide proved");
+        folded.ShouldBeLessThanOrEqualTo(3);
         proved.ShouldBeGreaterThan(Blocks * 9 / 10);
     }
 
@@ -176,7 +184,7 @@ public sealed class EnclosureTests(ITestOutputHelper output)
     {
         for (int body = 0; body < at.Length; body++)
         {
-            Inside(at[body].Translation, over[body].Translation);
+            Inside(at[body].Place, over[body].Place);
             Inside(at[body].ColumnX, over[body].ColumnX);
             Inside(at[body].ColumnY, over[body].ColumnY);
             Inside(at[body].ColumnZ, over[body].ColumnZ);
