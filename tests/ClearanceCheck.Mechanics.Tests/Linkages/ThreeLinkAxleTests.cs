@@ -38,6 +38,23 @@ public sealed class ThreeLinkAxleTests
             }
     }
 
+    [Fact]
+    public void The_proof_does_not_depend_on_where_zero_is()
+    {
+        Vector3d zero = new(-3100, 240, 760);
+        Linkage moved = Linkage.Build(["chassis", "axle"], ThreeLinkAxle.Joints(zero), 2).Linkage.ShouldNotBeNull();
+        LinkageMotion here = ThreeLinkAxle.Motion(), there = new(moved, here.Box, []);
+        Curvature[] near = new Curvature[2], far = new Curvature[2];
+
+        here.Curvatures(DyadicCell.Whole(2), 0, 1, [ThreeLinkAxle.HubLeft], near).ShouldBe(CurvatureBasis.Enclosed);
+        there.Curvatures(DyadicCell.Whole(2), 0, 1, [zero + ThreeLinkAxle.HubLeft], far).ShouldBe(CurvatureBasis.Enclosed);
+
+        for (int k = 0; k < 2; k++) far[k].Length.ShouldBe(near[k].Length, 1e-6 * near[k].Length);
+        Near(there.At([80, -40])[1].Apply(zero + ThreeLinkAxle.HubLeft) - zero, Of(here.At([80, -40])[1].Apply(ThreeLinkAxle.HubLeft)), 1e-9);
+    }
+
+    private static double[] Of(Vector3d v) => [v.X, v.Y, v.Z];
+
     private static void Near(Vector3d actual, ReadOnlySpan<double> expected, double tolerance)
     {
         actual.X.ShouldBe(expected[0], tolerance);
