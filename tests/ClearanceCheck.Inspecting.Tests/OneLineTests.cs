@@ -123,6 +123,22 @@ public sealed class OneLineTests
     }
 
     [Fact]
+    public void What_is_worst_where_nothing_stops_the_wheel_is_not_called_clear()
+    {
+        // The clean twin without its shocks: the hose is long enough up to the typed end of the droop, and nobody knows what is beyond.
+        Vehicle vehicle = OneLine.Vehicle("one-line-fixed").Without("rear-shock-left", "rear-shock-right")
+            .With(p => p.Path == "axles/rear/travel/droop" ? p with { ValueMm = 108 } : p);
+
+        InspectionResult result = OneLine.Inspect(vehicle);
+
+        Finding hose = result.Find(OneLine.Hose, "rear-brake-hose");
+        (hose.Evidence!.Bound - hose.Evidence.GiveOrTake).ShouldBeGreaterThan(2);
+        hose.Verdict.ShouldBe(Verdict.Undecided);
+        hose.Missing.ShouldNotBeNull().ShouldContain("nothing in the file stops the wheel there");
+        result.Decision.Kind.ShouldBe(DecisionKind.Held);
+    }
+
+    [Fact]
     public void A_rule_that_was_not_loaded_holds_a_clean_vehicle()
     {
         InspectionResult result = OneLine.Inspect(OneLine.Vehicle("one-line-fixed"), library: OneLine.Library("a rule with a misspelt key"));

@@ -3,6 +3,7 @@ using ClearanceCheck.Inspecting.Evidencing;
 using ClearanceCheck.Inspecting.Planning;
 using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Quantities;
+using ClearanceCheck.Quantities.Propagation;
 using ClearanceCheck.Rules;
 using ClearanceCheck.Vehicles;
 
@@ -50,15 +51,22 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
             gravest = Conformity.Gravest(gravest, Conformity.Judge(limit, place.Value, measured.Bound, coverageFactor * place.StandardUncertainty));
         return gravest switch
         {
+            ConformityOutcome.Conforms when EndsAtNoStop(measured) => Verdict.Undecided,
             ConformityOutcome.Conforms => Verdict.Conforms,
             ConformityOutcome.Fails => Verdict.Fails,
             _ => Verdict.Undecided,
         };
     }
 
+    // Worst at a number that somebody typed, not at a stop: the real wheel may go on, and so may the value.
+    private static bool EndsAtNoStop(Measurement measured) =>
+        measured.Places.Any(p => p.ActiveStops.Any(s => s.StartsWith(PosePropagation.EndOfTravel, StringComparison.Ordinal)));
+
     private string? Missing(Verdict verdict, Measurement measured) => verdict switch
     {
         Verdict.NotEvaluated => measured.NotEvaluated,
+        Verdict.Undecided when EndsAtNoStop(measured) =>
+            "it gets worse up to the end of the travel looked at, and nothing in the file stops the wheel there; measure and type the shock or bump stop that does",
         Verdict.Undecided when measured.BudgetSpent => "the search ended before its bound was close enough",
         Verdict.Undecided when measured.Places[0].Shares is [var most, ..] =>
             $"measure {Words.Reading(vehicle, most.Reading)} again, or this value itself in this pose",
