@@ -10,7 +10,7 @@ internal static class DimensionDrawing
     private const double LeastInside = 34;
 
     /// <summary>Half the width of a character of the label, about.</summary>
-    private const double CharacterHalf = 5.2;
+    private const double CharacterHalf = 6.6;
 
     private const double ArrowLength = 9;
     private const double ArrowHalf = 4;
@@ -59,6 +59,8 @@ internal static class DimensionDrawing
             if (room > bestRoom + 1e-6) (best, bestRoom) = (place, room);
         }
 
+        // A long text that fits on neither side is pushed inside rather than cut off.
+        if (double.IsNegativeInfinity(bestRoom)) best = new PagePoint(Math.Clamp(best.X, half.X + 4, Math.Max(half.X + 4, map.Width - half.X - 4)), best.Y);
         svg.Line(middle, best, "leader-halo").Line(middle, best, "leader");
         svg.Text(best + new PagePoint(0, 6), text, "dimension-text", "middle");
         return best;

@@ -99,6 +99,25 @@ public sealed class PartDrawingTests
         }
     }
 
+    [Theory]
+    [InlineData(1, 0, 0)]
+    [InlineData(0, 0, 1)]
+    [InlineData(0.3, 0, 1)]
+    [InlineData(0, 1, 0.2)]
+    public void The_length_between_a_hoses_ends_is_never_cut_off_at_the_side(double x, double y, double z)
+    {
+        Finding finding = SampleFindings.HoseTooShort();
+        Vector3d from = new(-482, 112, -120), to = from - (new Vector3d(x, y, z) * 270);
+        var hose = new DrawnPart(finding.Parts[0].Id, [from, to], 5, true);
+        Evidence evidence = finding.Evidence! with { WitnessFirst = from, WitnessSecond = to, Drawing = new DrawingCard([hose]) };
+
+        IElement text = Svg(PartDrawing.Draw(finding, evidence)!.Markup).QuerySelector(".dimension-text")!;
+
+        // Bold letters of the drawing are at most 13 units wide; the window is 320.
+        double half = 6.5 * text.TextContent.Length;
+        Number(text, "x").ShouldBeInRange(half, 320 - half);
+    }
+
     [Fact]
     public void A_straight_line_that_stands_for_a_hose_beside_another_part_still_shows_the_gap()
     {
