@@ -20,7 +20,7 @@ public sealed record InspectionRequest
     public required ImmutableArray<InputFile> Inputs { get; init; }
 
     /// <summary>Give or take is this many standard uncertainties.</summary>
-    public double CoverageFactor { get; init; } = 2;
+    public double CoverageFactor { get; init; } = MeasureRequest.UsualCoverageFactor;
 
     /// <summary>How many pairs are searched at once; the result does not depend on it.</summary>
     public int Threads { get; init; } = 1;

@@ -11,6 +11,9 @@ public sealed record AxleModule(Axle Axle, ImmutableArray<string> Bodies, Linkag
     /// <summary>Names of the coordinates in reports and commands: <c>rear.left</c>, <c>rear.right</c>.</summary>
     public ImmutableArray<string> CoordinateNames => [.. Motion.Box.Coordinates.Select(c => c.Name)];
 
+    /// <summary>What the typed end of a coordinate's travel is called where it, and no stop, ends a pose.</summary>
+    public string EndOfTravel(int coordinate, bool bump) => $"end of the travel looked at, {CoordinateNames[coordinate]} {(bump ? "bump" : "droop")}";
+
     /// <summary>The wheel whose travel a coordinate is.</summary>
     public Wheel WheelOf(int coordinate) => coordinate == 0 ? Axle.Left : Axle.Right;
 }

@@ -10,8 +10,11 @@ namespace ClearanceCheck.Quantities;
 /// <param name="Ceiling">In the quantity's unit: beyond this no rule asks, guard included. Infinite for none.</param>
 public sealed record MeasureRequest(VehicleMotion Motion, Part First, Part? Second, double Ceiling)
 {
+    /// <summary>Give or take is two standard uncertainties unless somebody says otherwise.</summary>
+    public const double UsualCoverageFactor = 2;
+
     /// <summary>Give or take is this many standard uncertainties.</summary>
-    public double CoverageFactor { get; init; } = 2;
+    public double CoverageFactor { get; init; } = UsualCoverageFactor;
 
     /// <summary>The search is narrowed until value and bound are this near, mm; null to take it from the parts' uncertainty.</summary>
     public double? ToleranceMm { get; init; }

@@ -41,6 +41,7 @@ public sealed record Measurement
 /// <param name="StandardUncertainty">In the quantity's unit.</param>
 /// <param name="Shares">Readings by their share of the variance, the largest first.</param>
 /// <param name="ActiveStops">Names of the stops the pose leans on, and of travel limits as typed.</param>
+/// <param name="EndsAtNoStop">True when the value gets worse up to a typed end of the travel: the real wheel may go on, and so may the value.</param>
 public sealed record WorstPlace(
     double Value,
     ImmutableArray<double> Pose,
@@ -48,7 +49,8 @@ public sealed record WorstPlace(
     Vector3d Second,
     double StandardUncertainty,
     ImmutableArray<VarianceShare> Shares,
-    ImmutableArray<string> ActiveStops);
+    ImmutableArray<string> ActiveStops,
+    bool EndsAtNoStop);
 
 /// <summary>A reading's share of a variance, 0 to 1.</summary>
 public sealed record VarianceShare(string Reading, double Share, double HalfWidthMm);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Quantities;
 
 namespace ClearanceCheck.Rules;
 
@@ -6,7 +7,7 @@ namespace ClearanceCheck.Rules;
 public static class RuleExamples
 {
     /// <summary>Give or take of an example is this many of its standard uncertainties.</summary>
-    public const double CoverageFactor = 2;
+    public const double CoverageFactor = MeasureRequest.UsualCoverageFactor;
 
     /// <summary>A limit is pinned when moving it by this much shows, mm or percent. A hair over the tenth that people write, for the rounding of 6.4 - 0.1.</summary>
     public const double LimitStep = 0.1 * (1 + 1e-9);

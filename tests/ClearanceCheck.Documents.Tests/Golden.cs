@@ -1,4 +1,3 @@
-using System.Globalization;
 using ClearanceCheck.Documents.Csv;
 using ClearanceCheck.Documents.Reading;
 using ClearanceCheck.Documents.Yaml;
@@ -54,22 +53,7 @@ internal static class Golden
 
     public static void Check(Func<string> say, string expected)
     {
-        Under("", say).TrimEnd('\n').ShouldBe(expected);
-        Under("de-DE", say).TrimEnd('\n').ShouldBe(expected);
-    }
-
-    public static T Under<T>(string culture, Func<T> run)
-    {
-        var before = CultureInfo.CurrentCulture;
-        CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
-        try
-        {
-            CultureInfo.CurrentCulture.NumberFormat.NumberDecimalSeparator.ShouldBe(culture.Length == 0 ? "." : ",");
-            return run();
-        }
-        finally
-        {
-            CultureInfo.CurrentCulture = before;
-        }
+        Cultures.Under("", say).TrimEnd('\n').ShouldBe(expected);
+        Cultures.Under("de-DE", say).TrimEnd('\n').ShouldBe(expected);
     }
 }

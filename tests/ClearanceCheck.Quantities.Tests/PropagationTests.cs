@@ -25,6 +25,7 @@ public sealed class PropagationTests
         measured.Value.ShouldBe(50, 0.02);
         measured.Bound.ShouldBeLessThanOrEqualTo(measured.Value);
         measured.Places[0].ActiveStops.ShouldBe(["stop crushed"]);
+        measured.Places[0].EndsAtNoStop.ShouldBeFalse();
 
         // Pin z counts once, each tube end half, each diameter half; seat, height, crush and pad once each.
         double[] shares = [2, 3 * 0.5, 3 * 0.5, 0.6 * 0.5, 0.8 * 0.5, 1.5, 2, 5, 2.5];
@@ -49,7 +50,8 @@ public sealed class PropagationTests
         measured.Value.ShouldBe(50, 0.02);
         double expected = Math.Sqrt(Square(ByHand.U(2)) + Square(ByHand.U(4)));
         measured.Places[0].StandardUncertainty.ShouldBe(expected, 0.05);
-        measured.Places[0].ActiveStops.Length.ShouldBe(2);
+        measured.Places[0].ActiveStops.ShouldBe(["end of the travel looked at, rear.left bump", "end of the travel looked at, rear.right bump"]);
+        measured.Places[0].EndsAtNoStop.ShouldBeTrue();
     }
 
     [Fact]

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace ClearanceCheck.Rules.Tests;
 
 /// <summary>Compares everything that is said about rule files with what should be said, word by word, under two cultures.</summary>
@@ -12,21 +10,6 @@ internal static class Golden
 
     private static void Check(string expected, params RuleFile[] files)
     {
-        foreach (string culture in new[] { "", "de-DE" }) Under(culture, () => Libraries.Said(files)).ShouldBe(expected.ReplaceLineEndings("\n"));
-    }
-
-    private static string Under(string culture, Func<string> say)
-    {
-        CultureInfo before = CultureInfo.CurrentCulture;
-        CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
-        try
-        {
-            CultureInfo.CurrentCulture.NumberFormat.NumberDecimalSeparator.ShouldBe(culture.Length == 0 ? "." : ",");
-            return say();
-        }
-        finally
-        {
-            CultureInfo.CurrentCulture = before;
-        }
+        foreach (string culture in new[] { "", "de-DE" }) Cultures.Under(culture, () => Libraries.Said(files)).ShouldBe(expected.ReplaceLineEndings("\n"));
     }
 }

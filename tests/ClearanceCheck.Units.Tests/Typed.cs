@@ -1,4 +1,3 @@
-using System.Globalization;
 
 namespace ClearanceCheck.Units.Tests;
 
@@ -18,25 +17,9 @@ internal static class Typed
     /// <summary>Runs under the invariant culture and under one with a decimal comma; both have to give the same.</summary>
     public static T Both<T>(Func<T> run)
     {
-        var invariant = Under(CultureInfo.InvariantCulture, run);
-        var german = CultureInfo.GetCultureInfo("de-DE");
-        german.NumberFormat.NumberDecimalSeparator.ShouldBe(",");
-        Under(german, run).ShouldBe(invariant);
+        T invariant = Cultures.Under("", run);
+        Cultures.Under("de-DE", run).ShouldBe(invariant);
         return invariant;
-    }
-
-    private static T Under<T>(CultureInfo culture, Func<T> run)
-    {
-        var before = CultureInfo.CurrentCulture;
-        CultureInfo.CurrentCulture = culture;
-        try
-        {
-            return run();
-        }
-        finally
-        {
-            CultureInfo.CurrentCulture = before;
-        }
     }
 
     private static string Show(ParseFault? fault, string text) => fault is null

@@ -45,8 +45,8 @@ internal sealed record PoseAnswer(
         for (int d = 0; d < pose.Length; d++)
         {
             PoseCoordinate c = module.Motion.Box.Coordinates[d];
-            if (pose[d] > c.High + MetMm) yield return $"end of the travel looked at, {c.Name} bump";
-            if (pose[d] < c.Low - MetMm) yield return $"end of the travel looked at, {c.Name} droop";
+            if (pose[d] > c.High + MetMm) yield return module.EndOfTravel(d, bump: true);
+            if (pose[d] < c.Low - MetMm) yield return module.EndOfTravel(d, bump: false);
         }
     }
 }

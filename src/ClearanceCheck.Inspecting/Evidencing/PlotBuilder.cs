@@ -11,7 +11,7 @@ namespace ClearanceCheck.Inspecting.Evidencing;
 internal static class PlotBuilder
 {
     private const int Steps = 48;
-    private const double StopGiveMm = 0.2;
+    private static readonly double StopGiveMm = new SweepSettings().StopGiveMm;
 
     public static ImmutableArray<PlotCard> Plots(Quantity quantity, MeasureRequest request, AxleModule? module, ImmutableArray<double> worst)
     {

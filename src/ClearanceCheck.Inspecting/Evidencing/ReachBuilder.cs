@@ -28,10 +28,8 @@ internal static class ReachBuilder
         return cards.ToImmutable();
     }
 
-    /// <summary>True when the typed end of the travel looked at, and no stop, ends a wheel's travel.</summary>
-    public static bool EndsAtLimit(string ends) => ends.StartsWith(LimitWords, StringComparison.Ordinal);
-
-    private const string LimitWords = "no stop in the file";
+    /// <summary>What a card says where the typed end of the travel looked at, and no stop, ends it.</summary>
+    public const string NoStop = "no stop in the file: the travel looked at ends here";
 
     private static string Ends(VehicleMotion motion, AxleModule module, ReachableSpace space, double[] pose, int coordinate)
     {
@@ -39,7 +37,7 @@ internal static class ReachBuilder
         ImmutableArray<string> stops = [.. space.Reserves(solved).Where(r => r.Reserve < AtAStopMm).Select(r => Words.Stop(motion.Vehicle, r.Stop.Name))];
         Mechanics.Poses.PoseCoordinate c = module.Motion.Box.Coordinates[coordinate];
         bool atLimit = pose[coordinate] >= c.High - AtAStopMm || pose[coordinate] <= c.Low + AtAStopMm;
-        if (atLimit) return $"{LimitWords}: the travel looked at ends here";
+        if (atLimit) return NoStop;
         return stops.IsEmpty ? "the links" : string.Join(", ", stops);
     }
 }

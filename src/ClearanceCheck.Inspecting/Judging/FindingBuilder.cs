@@ -3,7 +3,6 @@ using ClearanceCheck.Inspecting.Evidencing;
 using ClearanceCheck.Inspecting.Planning;
 using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Quantities;
-using ClearanceCheck.Quantities.Propagation;
 using ClearanceCheck.Rules;
 using ClearanceCheck.Vehicles;
 
@@ -58,9 +57,7 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
         };
     }
 
-    // Worst at a number that somebody typed, not at a stop: the real wheel may go on, and so may the value.
-    private static bool EndsAtNoStop(Measurement measured) =>
-        measured.Places.Any(p => p.ActiveStops.Any(s => s.StartsWith(PosePropagation.EndOfTravel, StringComparison.Ordinal)));
+    private static bool EndsAtNoStop(Measurement measured) => measured.Places.Any(p => p.EndsAtNoStop);
 
     private string? Missing(Verdict verdict, Measurement measured) => verdict switch
     {

@@ -19,9 +19,9 @@ internal static class NotInspected
         Vehicle vehicle = motion.Vehicle;
         return
         [
-            .. reach.Where(r => ReachBuilder.EndsAtLimit(r.EndsHighest)).Select(r => new NotInspectedItem(
+            .. reach.Where(r => r.EndsHighest == ReachBuilder.NoStop).Select(r => new NotInspectedItem(
                 $"{r.Label}: bump beyond {Words.Length(r.Highest)}", "nothing in the file stops the wheel there; the travel looked at ends at a typed number")),
-            .. reach.Where(r => ReachBuilder.EndsAtLimit(r.EndsLowest)).Select(r => new NotInspectedItem(
+            .. reach.Where(r => r.EndsLowest == ReachBuilder.NoStop).Select(r => new NotInspectedItem(
                 $"{r.Label}: droop beyond {Words.Length(-r.Lowest)}", "nothing in the file stops the wheel there; the travel looked at ends at a typed number")),
             .. UncoveredPairs(motion, measured),
             .. vehicle.Parts.Where(p => p.Form is PartForm.Hose).Select(p => new NotInspectedItem(

@@ -25,10 +25,10 @@ internal static class ExtremeMeasurement
         var places = ImmutableArray.CreateBuilder<WorstPlace>();
         foreach (Basin basin in extreme.Basins)
         {
-            if (propagation.At(parts, basin.Pose, value) is not var (u, shares, stops)) return none with { NotEvaluated = NoPropagation };
+            if (propagation.At(parts, basin.Pose, value) is not { } u) return none with { NotEvaluated = NoPropagation };
             RigidMotion frame = plan.Module?.Motion.At(basin.Pose.AsSpan())[plan.FirstBody] ?? RigidMotion.Identity;
             places.Add(new WorstPlace(
-                convert(basin.Value), basin.Pose, frame.Apply(basin.Witness.OnFirst), frame.Apply(basin.Witness.OnSecond), u, shares, stops));
+                convert(basin.Value), basin.Pose, frame.Apply(basin.Witness.OnFirst), frame.Apply(basin.Witness.OnSecond), u.StandardUncertainty, u.Shares, u.ActiveStops, u.EndsAtNoStop));
         }
 
         return none with

@@ -17,9 +17,6 @@ namespace ClearanceCheck.Quantities.Propagation;
 /// </remarks>
 public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
 {
-    /// <summary>How the names of the box's own ends begin among the stops that a pose leans on: no stop of the vehicle ends the travel there.</summary>
-    public const string EndOfTravel = "end of the travel looked at";
-
     // A stop this near, mm, holds the pose.
     private const double ActiveMm = 0.05;
 
@@ -28,7 +25,7 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
     /// <param name="pose">The pose of the least value.</param>
     /// <param name="value">The value to be made least, in a pose with given parameters.</param>
     /// <returns>Null when a neighbouring pose can't be solved. An end of the travel looked at is named only where the value gets worse towards it.</returns>
-    public (double StandardUncertainty, ImmutableArray<VarianceShare> Shares, ImmutableArray<string> ActiveStops)? At(
+    public PoseUncertainty? At(
         IReadOnlyList<Part> parts, ImmutableArray<double> pose, Func<Snapshot, double> value)
     {
         SolvedPose? solved = module?.Motion.At(pose.AsSpan());
@@ -44,7 +41,9 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
         }
 
         double total = variances.Values.Sum();
-        return (Math.Sqrt(total), Shares(variances, total), [.. constraints.Where(c => c.Coordinate is null || c.Multiplier > 0).Select(c => c.Name)]);
+        List<Constraint> ends = [.. constraints.Where(c => c.Coordinate is not null && c.Multiplier > 0)];
+        IEnumerable<Constraint> leaning = constraints.Where(c => c.Coordinate is null).Concat(ends);
+        return new PoseUncertainty(Math.Sqrt(total), Shares(variances, total), [.. leaning.Select(c => c.Name)], ends.Count > 0);
     }
 
     // Half the change of the least value when the parameter goes from one standard uncertainty below to one above.
@@ -115,12 +114,11 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
         for (int d = 0; d < pose.Length; d++)
         {
             double at = pose[d];
-            string name = module.CoordinateNames[d];
             PoseCoordinate c = module.Motion.Box.Coordinates[d];
             if (c.High - at <= ActiveMm)
-                yield return new Constraint($"{EndOfTravel}, {name} bump", s => axle.BumpLimit.At(s.Parameters.Span) - at) { Coordinate = d, FaceSign = -1 };
+                yield return new Constraint(module.EndOfTravel(d, bump: true), s => axle.BumpLimit.At(s.Parameters.Span) - at) { Coordinate = d, FaceSign = -1 };
             else if (at - c.Low <= ActiveMm)
-                yield return new Constraint($"{EndOfTravel}, {name} droop", s => axle.DroopLimit.At(s.Parameters.Span) + at) { Coordinate = d, FaceSign = 1 };
+                yield return new Constraint(module.EndOfTravel(d, bump: false), s => axle.DroopLimit.At(s.Parameters.Span) + at) { Coordinate = d, FaceSign = 1 };
         }
     }
 

@@ -35,7 +35,7 @@ public sealed class FieldTests
             + "date=2031-04-02; points=scans/exhaust.csv; at=65.4 mm; path=2; step=40 mm; clips=1+3; scope=2; upper=chassis@3 mm; rear-hose=rear/axle@6.5 mm";
 
         Read(text).ShouldBe((expected, ""));
-        Golden.Under("de-DE", () => Read(text)).ShouldBe((expected, ""));
+        Cultures.Under("de-DE", () => Read(text)).ShouldBe((expected, ""));
     }
 
     [Fact]
