@@ -21,7 +21,7 @@ chromium = FindChromium();
 if (chromium is null)
     return Stop("No Chromium found, and the report's tests need one. Install Chromium (Debian, as root: apt-get install -y chromium fonts-dejavu-core) or set CHROMIUM to its program file.");
 
-int expected = Regex.Count(File.ReadAllText(Path.Combine(root, "ClearanceCheck.sln")), """= "[^"]*", "tests\\[^"]*\.csproj",""");
+int expected = Regex.Count(File.ReadAllText(Path.Combine(root, "ClearanceCheck.sln")), """= "[^"]*", "tests\\[^"]*\.Tests\.csproj",""");
 var figures = new Dictionary<string, int> { ["succeeded"] = 0, ["failed"] = 0, ["skipped"] = 0 };
 var ran = new HashSet<string>();
 bool inSummary = false;

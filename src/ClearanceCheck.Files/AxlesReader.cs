@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Files.Wheels;
 using ClearanceCheck.Kinematics.Layouts;
 using ClearanceCheck.Units;
 using ClearanceCheck.Vehicles;
@@ -37,6 +38,9 @@ internal static class AxlesReader
         (MeasuredLength droop, MeasuredLength bump)? limits = reader
             .Required("travel", "how far each wheel is looked at below and above ride height; the stops end it sooner")
             .Mapping(r => TravelLimits(r, name, draft))?.Value;
+        Field wheelField = reader.Optional("wheel");
+        AxleWheelParts.Announce(wheelField, name, draft);
+        WheelDescription? wheel = wheelField.Mapping(r => WheelReader.Read(r, draft));
         if (layoutId is null)
         {
             reader.AllowAll();
@@ -47,8 +51,10 @@ internal static class AxlesReader
         AxleGeometry? geometry = layout is FreeLayout
             ? FreeAxleReader.Read(reader, name, within, draft)
             : LayoutPointsReader.Read(reader, layout, name, within, draft);
+        AxleLinks.Read(reader, layout, name, geometry, draft);
         if (geometry is null || limits is not var (droopLimit, bumpLimit)) return null;
         if (Wheels(reader, name, geometry, within, draft) is not var (left, right)) return null;
+        if (wheel is not null) AxleWheelParts.Make(wheel, name, geometry, within, draft);
         return new Axle
         {
             Name = name,

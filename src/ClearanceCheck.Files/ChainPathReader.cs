@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Documents.Csv;
 using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Files.Forms;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Units;
 using ClearanceCheck.Vehicles;
@@ -12,11 +13,13 @@ internal static class ChainPathReader
 {
     private static readonly CsvColumns Columns = new(["part", "x", "y", "z"], ["in", "within"]);
 
-    public static ImmutableArray<MeasuredPoint>? Read(MappingReader reader, string id, double? within, VehicleDraft draft)
+    public static ImmutableArray<MeasuredPoint>? Read(PartSource part)
     {
-        if (!reader.RequireOneOf("path", "path-from", "the points along its middle line")) return null;
-        Within surface = Within.For(within, draft.FileWithin, Defaults.SurfaceMm, "a surface of a pipe or hose");
-        return reader.Has("path") ? Typed(reader.Optional("path"), id, surface, draft) : FromTable(reader.Optional("path-from"), id, surface, draft);
+        if (!part.Reader.RequireOneOf("path", "path-from", "the points along its middle line")) return null;
+        Within surface = part.Surface("a surface of a pipe or hose");
+        return part.Reader.Has("path")
+            ? Typed(part.Reader.Optional("path"), part.Id, surface, part.Draft)
+            : FromTable(part.Reader.Optional("path-from"), part.Id, surface, part.Draft);
     }
 
     private static ImmutableArray<MeasuredPoint>? Typed(Field field, string id, Within within, VehicleDraft draft)
@@ -31,7 +34,7 @@ internal static class ChainPathReader
         var read = ImmutableArray.CreateBuilder<MeasuredPoint>();
         for (int i = 0; i < points.Count; i++)
         {
-            if (i > 0 && Place(points[i].Value) == Place(points[i - 1].Value)) FileMessages.RepeatedPoint(draft.Diagnostics, points[i].Span, i + 1);
+            if (i > 0 && points[i].Value.Millimetres() == points[i - 1].Value.Millimetres()) FileMessages.RepeatedPoint(draft.Diagnostics, points[i].Span, i + 1);
             read.Add(draft.Point($"parts/{id}/path/{i + 1}", points[i], within));
         }
 
@@ -43,7 +46,7 @@ internal static class ChainPathReader
         if (field.RelativePath() is not { } path) return null;
         if (draft.File.Beside(path.Value) is not { } content)
         {
-            FileMessages.NoSuchFile(field, path.Value);
+            FileMessages.NoSuchFile(field, path.Value, "table");
             return null;
         }
 
@@ -86,6 +89,4 @@ internal static class ChainPathReader
         read.Add(draft.Point($"parts/{id}/path/{read.Count + 1}", at, step, row.Span, row.Span.Text, half));
         return true;
     }
-
-    private static Vector3d Place(LengthTriple t) => new(t.X.Length.Millimetres, t.Y.Length.Millimetres, t.Z.Length.Millimetres);
 }

@@ -5,8 +5,8 @@ using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Files;
 
-/// <summary>Every message of this room, one method a fault.</summary>
-internal static class FileMessages
+/// <summary>Every message of this room, one method a fault; those about shapes, ends and wheels stand in the other parts.</summary>
+internal static partial class FileMessages
 {
     public static void OtherFormat(Field field) => field.Fault(
         "file.other-format", "This program reads format 1 only.", "Write `format: 1` and check the keys against the guide.");
@@ -59,22 +59,9 @@ internal static class FileMessages
     public static void TooFewRows(Field field, string file, string id, int rows) => field.Fault(
         "file.too-few-rows", $"The table {file} has {rows} row{(rows == 1 ? "" : "s")} for `{id}`; a line or pipe needs at least two.", $"Put `{id}` in the column `part` of each of its points.");
 
-    public static void NoSuchFile(Field field, string path) => field.Fault(
-        "file.not-found", $"There is no file {VisibleText.Of(path)} beside the inspection file.", "Check the spelling, or put the table into the same folder.");
+    public static void NoSuchFile(Field field, string path, string what) => field.Fault(
+        "file.not-found", $"There is no file {VisibleText.Of(path)} beside the inspection file.", $"Check the spelling, or put the {what} into the same folder.");
 
     public static void RepeatedPoint(DiagnosticBag bag, SourceSpan span, int number) => bag.Add(Diagnostic.Note(
         "file.repeated-point", span, $"Point {number} repeats the one before it; the two count as one.", "Leave one out, or measure it again if it was meant to be another."));
-
-    public static void CrushedToNothing(Field field) => field.Fault(
-        "file.crushed-to-nothing", "The stop can't be crushed by its whole height.", "Type what it gives under load: about half of its height for rubber.");
-
-    public static void SamePlaceTwice(MappingReader reader, string what) => reader.Fault(
-        "file.same-place-twice", $"Both ends of {what} are typed as the same point.", "Measure both ends.");
-
-    public static void ClosedNotShorter(MappingReader reader, Placed<LengthReading> closed, Placed<LengthReading> open) => reader.Fault(
-        "file.closed-not-shorter",
-        "The closed length is not shorter than the open one.",
-        "Measure mount to mount, once fully closed and once fully open.",
-        new RelatedSpan(closed.Span, "closed"),
-        new RelatedSpan(open.Span, "open"));
 }

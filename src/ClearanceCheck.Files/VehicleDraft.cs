@@ -43,6 +43,9 @@ internal sealed class VehicleDraft(InspectionFile file)
 
     public List<Part> Parts { get; } = [];
 
+    /// <summary>Ids of parts that come from an axle: the axle's name by the part's id, whether or not the axle could be read.</summary>
+    public Dictionary<string, string> FromAxles { get; } = new(StringComparer.Ordinal);
+
     public ImmutableSortedDictionary<string, SourceSpan> Places => places.ToImmutable();
 
     public Vehicle Build() => new()
@@ -59,6 +62,12 @@ internal sealed class VehicleDraft(InspectionFile file)
 
     public void Remember(string path, SourceSpan span) => places[path] = span;
 
+    /// <summary>Lists something that nobody typed.</summary>
+    public void Assume(string path, string text) => Assumptions.Add(new ModelAssumption(path, text));
+
+    /// <summary>Where a point of the model lies as measured.</summary>
+    public Vector3d At(MeasuredPoint point) => point.At(Parameters.Build().Nominal);
+
     /// <summary>Takes a point into the parameter vector.</summary>
     /// <param name="path">Its path in the model.</param>
     /// <param name="typed">The point as read.</param>
@@ -66,8 +75,7 @@ internal sealed class VehicleDraft(InspectionFile file)
     public MeasuredPoint Point(string path, Placed<LengthTriple> typed, Within within)
     {
         LengthTriple t = typed.Value;
-        double step = Math.Max(t.X.HalfStepMm, Math.Max(t.Y.HalfStepMm, t.Z.HalfStepMm));
-        return Point(path, new Vector3d(t.X.Length.Millimetres, t.Y.Length.Millimetres, t.Z.Length.Millimetres), step, typed.Node.Span, typed.Node.Span.Text, within);
+        return Point(path, t.Millimetres(), t.HalfStepMm(), typed.Node.Span, typed.Node.Span.Text, within);
     }
 
     /// <summary>Takes a point from a table into the parameter vector.</summary>
@@ -94,6 +102,27 @@ internal sealed class VehicleDraft(InspectionFile file)
         return Computed(path, typed.Value.Length.Millimetres, half, within.IsAssumed);
     }
 
+    /// <summary>Takes a number into the parameter vector that was worked out of what was typed.</summary>
+    /// <param name="path">Its path in the model.</param>
+    /// <param name="typed">What was typed, in words that say what it is.</param>
+    /// <param name="at">Where it was typed.</param>
+    /// <param name="valueMm">The number.</param>
+    /// <param name="within">Its half-width.</param>
+    public MeasuredLength Derived(string path, string typed, SourceSpan at, double valueMm, Within within)
+    {
+        Remember(path, at);
+        readings.Add(new TypedReading(path, Shown(typed), parameters, false));
+        Assume(path, within);
+        return Computed(path, valueMm, within.HalfWidthMm, within.IsAssumed);
+    }
+
+    /// <summary>Takes a point that nobody typed into the parameter vector.</summary>
+    public MeasuredPoint Computed(string path, Vector3d at, double halfWidthMm, bool withinIsAssumed)
+    {
+        parameters += 3;
+        return Parameters.Point(path, at, halfWidthMm, withinIsAssumed);
+    }
+
     /// <summary>Takes a number that nobody typed into the parameter vector.</summary>
     public MeasuredLength Computed(string path, double valueMm, double halfWidthMm, bool withinIsAssumed)
     {
@@ -103,7 +132,7 @@ internal sealed class VehicleDraft(InspectionFile file)
 
     private void Assume(string path, Within within)
     {
-        if (within.IsAssumed) Assumptions.Add(new ModelAssumption(path, $"Give or take not typed: {NumberFormat.UpTo(within.HalfWidthMm, 2)} mm each way ({within.Why}; common practice, no source)."));
+        if (within.IsAssumed) Assume(path, $"Give or take not typed: {NumberFormat.UpTo(within.HalfWidthMm, 2)} mm each way ({within.Why}; common practice, no source).");
     }
 
     private static string Shown(string typed) => VisibleText.Of(string.Join(' ', typed.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));

@@ -26,7 +26,7 @@ public static class Inspector
         ImmutableArray<PlannedMeasurement> planned = plan.Measurements;
         var findings = new ImmutableArray<Finding>[planned.Length];
         var measurements = new Measurement[planned.Length];
-        var builder = new FindingBuilder(vehicle, new EvidenceBuilder(motion, request.CoverageFactor), request.CoverageFactor);
+        var builder = new FindingBuilder(vehicle, new EvidenceBuilder(motion, request.CoverageFactor), new Shields(motion), request.CoverageFactor);
         int done = 0;
 
         // Each measurement writes to its own slot and is searched by one thread alone, so the result does not depend on the threads.
@@ -38,7 +38,8 @@ public static class Inspector
             findings[i] = [.. own.Rules.Select(rule => builder.Build(own, rule, ask, measurements[i]))];
             progress?.Report((Interlocked.Increment(ref done), planned.Length));
         });
-        ImmutableArray<Finding> sorted = Sorted(findings.SelectMany(f => f));
+        // A pair that only the rule for uncovered pairs looks at, and finds nothing in, is counted and not told one by one.
+        ImmutableArray<Finding> sorted = Sorted(findings.SelectMany((own, i) => own.Where(f => !planned[i].IsUncovered || f.Verdict != Verdict.Conforms)));
         ImmutableArray<ReachCard> reach = ReachBuilder.Build(motion);
         return (new InspectionResult
         {
@@ -53,7 +54,7 @@ public static class Inspector
             Assumptions = [.. vehicle.Assumptions.Select(a => new Assumption(a.Path, a.Text))],
             Reach = reach,
             Measurements = MeasurementRows.Of(vehicle),
-            Provenance = ProvenanceBuilder.Build(request, motion, measurements),
+            Provenance = ProvenanceBuilder.Build(request, motion, measurements, planned.Count(p => p.IsUncovered)),
         }, null, null);
     }
 
@@ -61,6 +62,9 @@ public static class Inspector
         motion, planned.Subject[0], planned.Subject.Length > 1 ? planned.Subject[1] : null, Ceilings.Of(planned, motion.Vehicle, coverageFactor))
     {
         CoverageFactor = coverageFactor,
+        FloorMm = Ceilings.Floor(planned, motion.Vehicle, coverageFactor),
+        ReachMm = Ceilings.Reach(planned),
+        IsRoughBeyondCeiling = planned.IsUncovered,
     };
 
     private static ImmutableArray<Finding> Sorted(IEnumerable<Finding> findings) =>

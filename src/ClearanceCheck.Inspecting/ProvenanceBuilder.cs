@@ -14,7 +14,7 @@ internal static class ProvenanceBuilder
 {
     private const int IdCharacters = 12;
 
-    public static Provenance Build(InspectionRequest request, VehicleMotion motion, IReadOnlyCollection<Measurement> measurements)
+    public static Provenance Build(InspectionRequest request, VehicleMotion motion, IReadOnlyCollection<Measurement> measurements, int uncovered)
     {
         var defaults = new SweepSettings();
         ImmutableArray<Setting> settings =
@@ -22,6 +22,7 @@ internal static class ProvenanceBuilder
             new("give or take", $"{NumberText.Short(request.CoverageFactor)} standard uncertainties"),
             new("guard over the largest limit", $"at least {NumberText.Short(Ceilings.LeastGuardMm)} mm"),
             new("stop give", $"{NumberText.Short(defaults.StopGiveMm)} mm"),
+            new("pairs looked at that no rule of their own covers", uncovered.ToString(System.Globalization.CultureInfo.InvariantCulture)),
             new("search tolerance", "a fifth of the parts' uncertainty, 0.1 to 1 mm"),
         ];
         return new Provenance

@@ -14,6 +14,9 @@ public sealed record AxleModule(Axle Axle, ImmutableArray<string> Bodies, Linkag
     /// <summary>What the typed end of a coordinate's travel is called where it, and no stop, ends a pose.</summary>
     public string EndOfTravel(int coordinate, bool bump) => $"end of the travel looked at, {CoordinateNames[coordinate]} {(bump ? "bump" : "droop")}";
 
+    /// <summary>The name of the body that a link's, shock's or shaft's tube makes: it stays joined at one end and points to the other.</summary>
+    public static string FollowerName(string partId, bool atFirst) => $"{partId}/{(atFirst ? "first" : "second")}";
+
     /// <summary>The wheel whose travel a coordinate is.</summary>
     public Wheel WheelOf(int coordinate) => coordinate == 0 ? Axle.Left : Axle.Right;
 }

@@ -18,17 +18,33 @@ public static class AxleModuleBuilder
     {
         AxleLayout layout = LayoutCatalogue.Find(axle.Layout) ?? throw new ArgumentException($"No layout {axle.Layout}.", nameof(axle));
         ImmutableArray<string> bodies = [Vehicles.Vehicle.Chassis, .. layout.Bodies(axle).Select(b => $"{axle.Name}/{b}")];
-        int Number(string name) => Math.Max(0, bodies.IndexOf(name));
-        IEnumerable<Joint> joints = layout.Joints(axle, parameters, Number).Append(Travel(axle.Left, 0)).Append(Travel(axle.Right, 1));
+        int BodyNumber(string name) => Math.Max(0, bodies.IndexOf(name));
+        IEnumerable<Joint> joints = layout.Joints(axle, parameters, BodyNumber).Append(Travel(axle.Left, 0)).Append(Travel(axle.Right, 1));
         (Linkage? linkage, LinkageFault? fault) = Linkage.Build(bodies, joints, 2);
         if (linkage is null) return (null, fault);
         double low = -axle.DroopLimit.At(parameters.Span), high = axle.BumpLimit.At(parameters.Span);
         var box = new PoseBox([new($"{axle.Name}.left", false, low, high), new($"{axle.Name}.right", false, low, high)]);
-        return (new AxleModule(axle, bodies, new LinkageMotion(linkage, box, Stops(vehicle, bodies, parameters))), null);
+        ImmutableArray<Follower> followers = [.. vehicle.Parts.SelectMany(part => FollowersOf(vehicle, part, bodies, parameters))];
+        var motion = new LinkageMotion(linkage, box, Stops(vehicle, bodies, parameters), followers);
+        return (new AxleModule(axle, [.. bodies, .. followers.Select(f => f.Name)], motion), null);
 
         Joint Travel(Wheel wheel, int coordinate) => new Joint.Travel(
-            coordinate == 0 ? "left travel" : "right travel", Number(wheel.Body), wheel.Hub.At(parameters.Span), coordinate, wheel.MeasuredTravelMm(parameters.Span));
+            coordinate == 0 ? "left travel" : "right travel", BodyNumber(wheel.Body), wheel.Hub.At(parameters.Span), coordinate, wheel.MeasuredTravelMm(parameters.Span));
     }
+
+    // Tubes between two bodies of which at least one is the axle's own: each keeps its length, so it is a body that turns with the line.
+    private static IEnumerable<Follower> FollowersOf(Vehicle vehicle, Part part, ImmutableArray<string> bodies, ReadOnlyMemory<double> parameters)
+    {
+        bool both = part.Form is PartForm.Shaft or PartForm.Shock { Sleeves: not null };
+        if (!both && part.Form is not PartForm.Link) yield break;
+        int first = Number(vehicle, bodies, part.Form.Ends[0].Body), second = Number(vehicle, bodies, part.Form.Ends[1].Body);
+        if (first < 0 || second < 0 || first == second) yield break;
+        Vector3d from = part.Form.Ends[0].At.At(parameters.Span), to = part.Form.Ends[1].At.At(parameters.Span);
+        yield return new Follower(AxleModule.FollowerName(part.Id, true), first, from, second, to);
+        if (both) yield return new Follower(AxleModule.FollowerName(part.Id, false), second, to, first, from);
+    }
+
+    private static int Number(Vehicle vehicle, ImmutableArray<string> bodies, string body) => vehicle.FixedBodies.Contains(body) ? 0 : bodies.IndexOf(body);
 
     private static ImmutableArray<Stop> Stops(Vehicle vehicle, ImmutableArray<string> bodies, ReadOnlyMemory<double> parameters) =>
         [.. vehicle.Parts.SelectMany(part => StopsOf(vehicle, part, bodies, parameters))];
@@ -54,10 +70,8 @@ public static class AxleModuleBuilder
         // A stop of this axle has one end on it; its other end is on the chassis or on another of its bodies.
         (int First, int Second)? Numbers(Place first, Place second)
         {
-            int a = Number(first.Body), b = Number(second.Body);
+            int a = Number(vehicle, bodies, first.Body), b = Number(vehicle, bodies, second.Body);
             return a < 0 || b < 0 || a == b ? null : (a, b);
         }
-
-        int Number(string body) => vehicle.FixedBodies.Contains(body) ? 0 : bodies.IndexOf(body);
     }
 }

@@ -11,7 +11,7 @@ public static class PosedPoints
 
     /// <summary>All points of all axles and parts, in the order of the model; paths as in the parameter vector.</summary>
     public static IEnumerable<RidingPoint> Of(Vehicle vehicle) =>
-        vehicle.Axles.SelectMany(Of).Concat(vehicle.Parts.SelectMany(Of)).Select(p => new RidingPoint(Path(vehicle, p.At), p.Body, p.At));
+        vehicle.Axles.SelectMany(Of).Concat(vehicle.Parts.SelectMany(Of)).Select(p => new RidingPoint(Path(vehicle, p.At), p.Body, p.At)).DistinctBy(p => p.Path);
 
     /// <summary>The body a layout's point rides on: hubs on the wheel's body, <c>-frame</c> on the chassis, any other ending names a body of the axle.</summary>
     /// <param name="axle">The axle.</param>
@@ -46,10 +46,11 @@ public static class PosedPoints
     private static IEnumerable<Place> Of(Part part) => part.Form switch
     {
         PartForm.Chain chain => chain.Path.Select(at => new Place(part.Body, at)),
-        PartForm.Hose hose => [hose.Upper, hose.Lower],
-        PartForm.Shock shock => [shock.Upper, shock.Lower],
-        PartForm.BumpStop stop => [stop.Frame, stop.Axle],
-        _ => [],
+        PartForm.Plate plate => plate.Outline.Select(at => new Place(part.Body, at)),
+        PartForm.Box box => [new Place(part.Body, box.Corner), new Place(part.Body, box.Opposite)],
+        PartForm.Turned turned => [new Place(part.Body, turned.From), new Place(part.Body, turned.To)],
+        // A link of the layout has the layout's own points.
+        _ => part.Form.Ends,
     };
 
     private static string Path(Vehicle vehicle, MeasuredPoint point) => vehicle.Parameters.Parameters[point.X.Index].Reading;

@@ -31,6 +31,24 @@ public sealed class VehicleMotion
         return (new VehicleMotion(vehicle, parameters, modules.MoveToImmutable()), null, null);
     }
 
+    /// <summary>The body that carries the tube at one end of a part between two places.</summary>
+    /// <param name="part">A link, shock or shaft.</param>
+    /// <param name="atFirst">True for the tube that stays joined at the part's first end.</param>
+    public string CarrierOf(Part part, bool atFirst)
+    {
+        string follower = AxleModule.FollowerName(part.Id, atFirst);
+        return Modules.Any(m => m.Bodies.Contains(follower)) ? follower : part.Form.Ends[0].Body;
+    }
+
+    /// <summary>The bodies that a part rides on.</summary>
+    public ImmutableArray<string> CarriersOf(Part part) => part.Form switch
+    {
+        PartForm.Link => [CarrierOf(part, true)],
+        PartForm.Shock { Sleeves: not null } or PartForm.Shaft => [CarrierOf(part, true), CarrierOf(part, false)],
+        _ when part.Form.Ends.IsEmpty => [part.Body],
+        _ => [.. part.Form.Ends.Select(e => e.Body)],
+    };
+
     /// <summary>The module and number of a body: no module and number 0 for the chassis and what is fixed to it.</summary>
     /// <exception cref="ArgumentException">No such body.</exception>
     public (AxleModule? Module, int Number) Find(string body)

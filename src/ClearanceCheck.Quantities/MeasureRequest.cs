@@ -13,6 +13,15 @@ public sealed record MeasureRequest(VehicleMotion Motion, Part First, Part? Seco
     /// <summary>Give or take is two standard uncertainties unless somebody says otherwise.</summary>
     public const double UsualCoverageFactor = 2;
 
+    /// <summary>In mm: a gap found at or below this settles every rule, and the search need not look for the deepest.</summary>
+    public double FloorMm { get; init; } = double.NegativeInfinity;
+
+    /// <summary>In mm: other narrow places within this of the least are kept; null to take it from the parts' uncertainty.</summary>
+    public double? ReachMm { get; init; }
+
+    /// <summary>True when a pair that the first look puts beyond the ceiling needs no propagation: its give or take is then the guard's.</summary>
+    public bool IsRoughBeyondCeiling { get; init; }
+
     /// <summary>Give or take is this many standard uncertainties.</summary>
     public double CoverageFactor { get; init; } = UsualCoverageFactor;
 

@@ -40,8 +40,8 @@ public static class SummaryText
     {
         string parts = string.Join(" / ", finding.Parts.Select(p => VisibleText.Typed(p.Name)));
         string figures = finding.Evidence is { } evidence
-            ? $"{Figures.Value(evidence.Value, finding.Quantity, Figures.Bound(finding.Limit))} give or take {Figures.GiveOrTake(evidence.GiveOrTake, finding.Quantity.Unit)}, limit {Figures.Limit(finding.Limit, finding.Quantity.Unit, evidence.Value)}"
-            : $"limit {Figures.Limit(finding.Limit, finding.Quantity.Unit, null)}";
+            ? $"{Figures.Value(evidence.Value, finding.Quantity, finding.Limit)} give or take {Figures.GiveOrTake(evidence.GiveOrTake, finding.Quantity.Unit)}, limit {Figures.Limit(finding.Limit, finding.Quantity, evidence.Value)}"
+            : $"limit {Figures.Limit(finding.Limit, finding.Quantity, null)}";
         string severity = Coloured(ReportWords.Severity(finding.Severity).PadRight(7), SeverityColour(finding.Severity), colour);
         return $"{severity}  {VisibleText.Typed(finding.Title)} ({parts}): {figures}; {VisibleText.Sentence(ReportWords.VerdictSentence(finding))}";
     }

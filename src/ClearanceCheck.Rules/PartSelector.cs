@@ -14,12 +14,12 @@ public sealed record PartSelector
 
     public bool Selects(Part part) =>
         (Kinds.IsEmpty || Kinds.Contains(part.Kind.Id))
-        && (Groups.IsEmpty || part.Kind.Groups.Any(g => Groups.Contains(g)))
+        && (Groups.IsEmpty || Groups.Any(part.Kind.IsIn))
         && (Ids.IsEmpty || Ids.Contains(part.Id));
 
     /// <summary>True when a part of this kind could be selected; ids are left out.</summary>
     public bool CouldSelect(PartKind kind) =>
-        (Kinds.IsEmpty || Kinds.Contains(kind.Id)) && (Groups.IsEmpty || kind.Groups.Any(g => Groups.Contains(g)));
+        (Kinds.IsEmpty || Kinds.Contains(kind.Id)) && (Groups.IsEmpty || Groups.Any(kind.IsIn));
 
     /// <summary>True when the part of an example is one that is selected; what the example leaves unsaid counts as selected.</summary>
     public bool Covers(ExamplePart part)

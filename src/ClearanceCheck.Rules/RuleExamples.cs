@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Quantities;
+using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Rules;
 
@@ -70,7 +71,8 @@ public static class RuleExamples
 
     private static IEnumerable<(string What, ImmutableArray<string> Words)> ListChanges(string key, ImmutableArray<string> words)
     {
-        if (words.IsEmpty) yield break;
+        // "Any part" is what a selector without the key says too: there is nothing to pin.
+        if (words.IsEmpty || words is [PartKinds.AnyGroup]) yield break;
         yield return ($"the key {key}, dropped", []);
         // Taking the last word away would drop the key, so a word gives way to one that nothing has.
         foreach (string word in words) yield return ($"the word {word}, dropped from {key}", words.Replace(word, NoWord));

@@ -8,8 +8,17 @@ public static class RuleFacts
     /// <summary>The two parts ride on bodies that move against each other.</summary>
     public const string Moving = "moving";
 
-    /// <summary>A shield stands between the two at the worst pose. Nothing computes it yet, so it never holds.</summary>
+    /// <summary>A heat shield of the file cuts the line between the nearest points, in every pose in which the two come near each other.</summary>
     public const string Shielded = "shielded";
 
-    public static ImmutableArray<string> All { get; } = [Moving, Shielded];
+    /// <summary>No other rule of the library limits the gap of the two.</summary>
+    public const string Uncovered = "uncovered";
+
+    /// <summary>The file says that the two are meant to touch.</summary>
+    public const string MeantContact = "meant-contact";
+
+    /// <summary>One of the two is joined to the body of the other, and what lies near the joint is left out.</summary>
+    public const string Joined = "joined";
+
+    public static ImmutableArray<string> All { get; } = [Moving, Shielded, Uncovered, MeantContact, Joined];
 }

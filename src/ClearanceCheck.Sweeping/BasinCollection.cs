@@ -5,7 +5,7 @@ namespace ClearanceCheck.Sweeping;
 
 /// <summary>The local minima found so far, and the places from which more may be found.</summary>
 internal sealed class BasinCollection(
-    IMovingSystem system, LocalDescent descent, ISweepObjective objective, ReachableSpace space, int frameBody, int body, SweepSettings settings)
+    IMovingSystem system, LocalDescent descent, ISweepObjective objective, ReachableSpace space, SweepSettings settings)
 {
     // Two minima nearer than this share of every range are one.
     private const double SameShare = 0.01;
@@ -26,9 +26,10 @@ internal sealed class BasinCollection(
     public double Best { get; private set; } = double.PositiveInfinity;
 
     /// <summary>A first look on a coarse grid of poses that all pairs share.</summary>
-    public void LookAtGrid()
+    /// <param name="coarse">True for the ends and the middle of each coordinate alone.</param>
+    public void LookAtGrid(bool coarse)
     {
-        int d = system.Box.Dimensions, count = d <= 2 ? 5 : 3, total = 1;
+        int d = system.Box.Dimensions, count = d <= 2 && !coarse ? 5 : 3, total = 1;
         for (int k = 0; k < d; k++) total *= count;
         double[] steps = [.. Enumerable.Range(0, d).Select(k => system.Box.Range(k) / (2 * (count - 1)))];
         for (int node = 0; node < total; node++)
@@ -105,7 +106,7 @@ internal sealed class BasinCollection(
         system.Box.Values(at, values);
         double value = space.LeastReserve(pose) < -settings.StopGiveMm
             ? descent.Try(values, out witness)
-            : objective.Evaluate(pose.Relative(frameBody, body), out witness);
+            : objective.Evaluate(pose, out witness);
         return double.IsFinite(value) ? (value, values) : null;
     }
 

@@ -1,9 +1,8 @@
-using ClearanceCheck.Geometry;
-using ClearanceCheck.Mechanics.Poses;
+using ClearanceCheck.Sweeping.Views;
 
 namespace ClearanceCheck.Sweeping;
 
-/// <summary>One cell of the pose space as an objective sees it: the second body's poses at corners and centre, curvature, stops.</summary>
+/// <summary>One cell of the pose space as an objective sees it: motions at corners and centre, curvature, stops.</summary>
 /// <remarks>
 /// The bound and its proof. Let f be n.x for a point x(q) that moves with the pose, over a cell of widths w. With I_k linear
 /// interpolation in coordinate k, the I_k commute and each is an average of values in the cell, so f - I_1..I_d f telescopes into
@@ -27,12 +26,15 @@ internal sealed class CellGeometry
     private readonly double[] leftOver;
     private readonly StopMultipliers program;
 
-    public CellGeometry(int dimensions, int stops)
+    /// <param name="dimensions">Coordinates of the pose space.</param>
+    /// <param name="stops">How many stops cut it.</param>
+    /// <param name="tracks">How many bodies' motions the objective follows.</param>
+    public CellGeometry(int dimensions, int stops, int tracks)
     {
         Dimensions = dimensions;
         CornerCount = 1 << dimensions;
-        Corners = new RigidMotion[CornerCount];
-        Curvatures = new Curvature[dimensions];
+        Tracks = new TrackMotion[tracks];
+        for (int t = 0; t < tracks; t++) Tracks[t] = new TrackMotion(CornerCount, dimensions);
         Widths = new double[dimensions];
         StopCorners = new double[stops * CornerCount];
         StopRemainders = new double[stops * dimensions];
@@ -52,15 +54,11 @@ internal sealed class CellGeometry
 
     public int StopCount { get; }
 
-    public RigidMotion Centre { get; set; }
+    /// <summary>The motions that the objective follows, in the frame of the search.</summary>
+    public TrackMotion[] Tracks { get; }
 
     /// <summary>The least reserve of any stop at the centre, mm; infinite without stops.</summary>
     public double CentreReserve { get; set; }
-
-    public RigidMotion[] Corners { get; }
-
-    /// <summary>Per coordinate, for all anchors of the objective.</summary>
-    public Curvature[] Curvatures { get; }
 
     public double[] Widths { get; }
 

@@ -7,18 +7,17 @@ namespace ClearanceCheck.Sweeping;
 internal sealed class CellLoader
 {
     private readonly IMovingSystem system;
-    private readonly int frameBody;
-    private readonly int body;
-    private readonly CurvatureCache curvature;
+    private readonly ISweepObjective objective;
+    private readonly CurvatureCache[] curvatures;
     private readonly CurvatureCache[] stopCurvatures;
     private readonly Curvature[] stopBounds;
     private readonly SolvedPose[] corners;
 
-    public CellLoader(IMovingSystem system, int frameBody, int body, ISweepObjective objective)
+    public CellLoader(IMovingSystem system, ISweepObjective objective)
     {
-        (this.system, this.frameBody, this.body) = (system, frameBody, body);
-        Geometry = new CellGeometry(system.Box.Dimensions, system.Stops.Length);
-        curvature = new CurvatureCache(system, frameBody, body, objective.Anchors.ToArray());
+        (this.system, this.objective) = (system, objective);
+        Geometry = new CellGeometry(system.Box.Dimensions, system.Stops.Length, objective.Tracks.Count);
+        curvatures = [.. objective.Tracks.Select(t => new CurvatureCache(system, objective.FrameBody, t.Body, t.Anchors))];
         stopCurvatures = [.. system.Stops.Select(s => new CurvatureCache(system, s.FirstBody, s.SecondBody, [s.SecondPoint]))];
         stopBounds = new Curvature[system.Box.Dimensions];
         corners = new SolvedPose[Geometry.CornerCount];
@@ -37,21 +36,28 @@ internal sealed class CellLoader
         for (int c = 0; c < corners.Length; c++)
         {
             corners[c] = system.At(place.Corner(c, d));
-            if (!TryRelative(corners[c], out Geometry.Corners[c])) return LoadResult.Unsolved;
+            for (int t = 0; t < Geometry.Tracks.Length; t++)
+                if (!TryRelative(corners[c], t, out Geometry.Tracks[t].Corners[c])) return LoadResult.Unsolved;
         }
 
         SolvedPose centre = system.At(place.Center(d));
-        if (!TryRelative(centre, out RigidMotion relative)) return LoadResult.Unsolved;
-        Geometry.Centre = relative;
+        for (int t = 0; t < Geometry.Tracks.Length; t++)
+        {
+            if (!TryRelative(centre, t, out RigidMotion relative)) return LoadResult.Unsolved;
+            Geometry.Tracks[t].Centre = relative;
+        }
+
         LoadResult stops = LoadStops(place, centre);
         if (stops != LoadResult.Loaded) return stops;
-        return Bound(curvature, place, Geometry.Curvatures) ? LoadResult.Loaded : LoadResult.Unsolved;
+        for (int t = 0; t < curvatures.Length; t++)
+            if (!Bound(curvatures[t], place, Geometry.Tracks[t].Curvatures)) return LoadResult.Unsolved;
+        return LoadResult.Loaded;
     }
 
     // A pose with a number that is none counts as not solved: comparisons with it would settle anything.
-    private bool TryRelative(SolvedPose pose, out RigidMotion relative)
+    private bool TryRelative(SolvedPose pose, int track, out RigidMotion relative)
     {
-        relative = pose.IsSolved ? pose.Relative(frameBody, body) : default;
+        relative = pose.IsSolved ? pose.Relative(objective.FrameBody, objective.Tracks[track].Body) : default;
         return pose.IsSolved && relative.Translation.IsFinite
             && double.IsFinite(relative.Rotation.W + relative.Rotation.X + relative.Rotation.Y + relative.Rotation.Z);
     }

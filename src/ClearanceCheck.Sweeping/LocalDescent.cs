@@ -9,7 +9,7 @@ namespace ClearanceCheck.Sweeping;
 /// none helps, the parabolas through the three values in each coordinate say where the bottom is, that pose is tried, and the steps
 /// shrink. What is found is only ever an upper bound of the least value, so its quality costs time, never truth.
 /// </remarks>
-internal sealed class LocalDescent(IMovingSystem system, ReachableSpace space, ISweepObjective objective, int frameBody, int body, SweepSettings settings)
+internal sealed class LocalDescent(IMovingSystem system, ReachableSpace space, ISweepObjective objective, SweepSettings settings)
 {
     private const double SmallestShare = 2e-6;
     private const int MaximumTries = 600;
@@ -91,7 +91,7 @@ internal sealed class LocalDescent(IMovingSystem system, ReachableSpace space, I
         return space.Project(pose, settings.StopGiveMm) is { } solved ? Value(solved, out at) : double.NaN;
     }
 
-    private double Value(SolvedPose solved, out Witness at) => objective.Evaluate(solved.Relative(frameBody, body), out at);
+    private double Value(SolvedPose solved, out Witness at) => objective.Evaluate(solved, out at);
 
     private bool GoDownSlopes(double[] step)
     {

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Geometry.Shapes;
 using ClearanceCheck.Mechanics.Poses;
@@ -6,33 +5,41 @@ using ClearanceCheck.Mechanics.Poses;
 namespace ClearanceCheck.Sweeping;
 
 /// <summary>Extremes over all reachable poses of a moving system.</summary>
+/// <remarks>Witness points stand in the vehicle frame; in the body's own coordinates where two solids never move against each other.</remarks>
 public static class Sweep
 {
+    /// <summary>The least signed gap of two solids, each on one body.</summary>
+    public static Extreme LeastGap(IMovingSystem system, int firstBody, Solid first, int secondBody, Solid second, SweepSettings settings) =>
+        LeastGap(system, new RigidSolid(firstBody, first), new RigidSolid(secondBody, second), settings);
+
     /// <summary>The least signed gap of two solids.</summary>
-    /// <remarks>Both orders of the two give the same value, bound and cells: the search always runs in the frame of the body with the lower number.</remarks>
-    public static Extreme LeastGap(IMovingSystem system, int firstBody, Solid first, int secondBody, Solid second, SweepSettings settings)
+    /// <remarks>
+    /// Both orders of the two give the same value, bound and cells: the search runs in a frame, and takes the two in an order, that depend
+    /// on the solids alone.
+    /// </remarks>
+    public static Extreme LeastGap(IMovingSystem system, SweptSolid first, SweptSolid second, SweepSettings settings)
     {
-        if (firstBody > secondBody) return Swapped(system, LeastGap(system, secondBody, second, firstBody, first, settings), secondBody, firstBody);
-        return firstBody == secondBody ? StillGap(first, second) : new SweepSearch(system, firstBody, secondBody, new GapObjective(first, second), settings).Run();
+        if (SweepOrder.IsSwapped(first, second)) return Swapped(LeastGap(system, second, first, settings));
+        var objective = new GapObjective(SweepOrder.Frame(first), first, second);
+        return objective.Tracks.Count == 0 ? Still(objective) : InVehicleFrame(system, new SweepSearch(system, objective, settings).Run(), objective.FrameBody);
     }
 
-    /// <summary>The least gap of two solids on bodies that never move against each other.</summary>
+    /// <summary>The least gap of two solids on one body, in its own coordinates.</summary>
     public static Extreme StillGap(Solid first, Solid second)
     {
-        // Rounding must not depend on the order of the two, so one of the orders is always taken.
-        if (!IsAfter(first, second)) return Still(new GapObjective(first, second));
-        Extreme extreme = Still(new GapObjective(second, first));
-        Witness w = extreme.Basins[0].Witness;
-        return extreme with { Basins = [extreme.Basins[0] with { Witness = new Witness(w.SecondNode, w.FirstNode, w.OnSecond, w.OnFirst) }] };
+        RigidSolid a = new(0, first), b = new(0, second);
+        return SweepOrder.IsSwapped(a, b) ? Swapped(Still(new GapObjective(0, b, a))) : Still(new GapObjective(0, a, b));
     }
 
     /// <summary>The largest distance between a point of one body and a point of another; <see cref="Extreme.Bound"/> lies above it.</summary>
     public static Extreme LongestChord(
         IMovingSystem system, int firstBody, Vector3d first, int secondBody, Vector3d second, SweepSettings settings)
     {
-        if (firstBody > secondBody) return Swapped(system, LongestChord(system, secondBody, second, firstBody, first, settings), secondBody, firstBody);
-        var objective = new ChordObjective(first, second);
-        Extreme least = firstBody == secondBody ? Still(objective) : new SweepSearch(system, firstBody, secondBody, objective, Negative(settings)).Run();
+        if (firstBody > secondBody) return Swapped(LongestChord(system, secondBody, second, firstBody, first, settings));
+        var objective = new ChordObjective(firstBody, first, secondBody, second);
+        Extreme least = firstBody == secondBody
+            ? Still(objective)
+            : InVehicleFrame(system, new SweepSearch(system, objective, Negative(settings)).Run(), firstBody);
         return least with
         {
             Value = -least.Value,
@@ -41,9 +48,27 @@ public static class Sweep
         };
     }
 
+    /// <summary>The signed gap of two solids in one solved pose.</summary>
+    /// <param name="first">A solid.</param>
+    /// <param name="second">Another.</param>
+    /// <param name="pose">Where their bodies are.</param>
+    /// <param name="near">Where it was seen in a pose beside this one: only time depends on it.</param>
+    public static double GapAt(SweptSolid first, SweptSolid second, SolvedPose pose, Witness? near = null)
+    {
+        if (SweepOrder.IsSwapped(first, second)) return GapAt(second, first, pose, near is { } w ? Swapped(w) : null);
+        var objective = new GapObjective(SweepOrder.Frame(first), first, second);
+        if (near is { } known) objective.StartAt(known.FirstNode, known.SecondNode);
+        return ((ISweepObjective)objective).Evaluate(pose, out _);
+    }
+
+    /// <summary>The signed gap of the two pieces of a witness in one solved pose; without a pose, of two solids on one body.</summary>
+    public static double PieceGapAt(SweptSolid first, SweptSolid second, SolvedPose? pose, Witness pieces) => SweepOrder.IsSwapped(first, second)
+        ? PieceGapAt(second, first, pose, Swapped(pieces))
+        : new GapObjective(SweepOrder.Frame(first), first, second).PieceGap(pose, pieces);
+
     /// <summary>The signed gap in one pose of the second body in the first's frame, with its witness there.</summary>
     public static (double Gap, Witness Witness) GapAt(Solid first, Solid second, in RigidMotion secondInFirst) =>
-        (new GapObjective(first, second).Evaluate(secondInFirst, out Witness witness), witness);
+        (new GapObjective(0, new RigidSolid(0, first), new RigidSolid(1, second)).Evaluate([secondInFirst], out Witness witness), witness);
 
     // For a chord the ceiling is a length that no rule minds, and the floor one that is too long already, both from above.
     private static SweepSettings Negative(SweepSettings settings) => settings with
@@ -52,30 +77,24 @@ public static class Sweep
         FloorMm = double.IsInfinity(settings.FloorMm) ? settings.FloorMm : -settings.FloorMm,
     };
 
-    private static bool IsAfter(Solid first, Solid second)
-    {
-        ReadOnlySpan<Vector3d> a = first.Anchors, b = second.Anchors;
-        int order = a.Length.CompareTo(b.Length);
-        for (int i = 0; order == 0 && i < a.Length; i++)
-            for (int axis = 0; order == 0 && axis < 3; axis++) order = a[i][axis].CompareTo(b[i][axis]);
-        return order > 0 || (order == 0 && first.Support(0, Vector3d.UnitX) > second.Support(0, Vector3d.UnitX));
-    }
-
     private static Extreme Still(ISweepObjective objective)
     {
-        double value = objective.Evaluate(RigidMotion.Identity, out Witness witness);
+        Span<RigidMotion> still = stackalloc RigidMotion[objective.Tracks.Count];
+        still.Fill(RigidMotion.Identity);
+        double value = objective.Evaluate(still, out Witness witness);
         return new Extreme { Value = value, Bound = value, Grade = Grade.Proven, Basins = [new Basin(value, [], witness)], Cells = 0 };
     }
 
-    private static Extreme Swapped(IMovingSystem system, Extreme extreme, int frameBody, int otherBody) =>
-        extreme with { Basins = [.. extreme.Basins.Select(b => b with { Witness = Swapped(system, b, frameBody, otherBody) })] };
-
-    // The witness stands in the lower body's frame; the caller's first body is the other one.
-    private static Witness Swapped(IMovingSystem system, Basin basin, int frameBody, int otherBody)
+    private static Extreme Swapped(Extreme extreme) => extreme with
     {
-        ImmutableArray<double> pose = basin.Pose;
-        RigidMotion back = pose.IsEmpty ? RigidMotion.Identity : system.At(pose.AsSpan()).Relative(otherBody, frameBody);
-        Witness w = basin.Witness;
-        return new Witness(w.SecondNode, w.FirstNode, back.Apply(w.OnSecond), back.Apply(w.OnFirst));
-    }
+        Basins = [.. extreme.Basins.Select(b => b with { Witness = Swapped(b.Witness) })],
+    };
+
+    private static Witness Swapped(Witness w) => new(w.SecondNode, w.FirstNode, w.OnSecond, w.OnFirst);
+
+    private static Extreme InVehicleFrame(IMovingSystem system, Extreme extreme, int frameBody) => frameBody == 0
+        ? extreme
+        : extreme with { Basins = [.. extreme.Basins.Select(b => b with { Witness = InVehicleFrame(b.Witness, system.At(b.Pose.AsSpan())[frameBody]) })] };
+
+    private static Witness InVehicleFrame(Witness w, RigidMotion frame) => w with { OnFirst = frame.Apply(w.OnFirst), OnSecond = frame.Apply(w.OnSecond) };
 }

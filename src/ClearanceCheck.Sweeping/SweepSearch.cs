@@ -21,12 +21,12 @@ internal sealed class SweepSearch
     private int unsolved;
     private bool contradicted;
 
-    public SweepSearch(IMovingSystem system, int frameBody, int body, ISweepObjective objective, SweepSettings settings)
+    public SweepSearch(IMovingSystem system, ISweepObjective objective, SweepSettings settings)
     {
         (this.system, this.objective, this.settings) = (system, objective, settings);
         space = new ReachableSpace(system);
-        loader = new CellLoader(system, frameBody, body, objective);
-        basins = new BasinCollection(system, new LocalDescent(system, space, objective, frameBody, body, settings), objective, space, frameBody, body, settings);
+        loader = new CellLoader(system, objective);
+        basins = new BasinCollection(system, new LocalDescent(system, space, objective, settings), objective, space, settings);
     }
 
     /// <summary>What the cells alone prove, before the value found is allowed to lower it: for tests of the proof.</summary>
@@ -37,20 +37,24 @@ internal sealed class SweepSearch
 
     public Extreme Run()
     {
-        basins.LookAtGrid();
         var root = new Cell(DyadicCell.Whole(system.Box.Dimensions), double.NegativeInfinity, objective.Root);
-        if (IsRefused(root)) return Result(basins.BestOfGrid(), refused: true, spent: false);
+        bool refused = IsRefused(root);
+        basins.LookAtGrid(coarse: refused && settings.LooksOnceBeyondCeiling);
+        if (refused) return Result(basins.BestOfGrid(), refused: true, spent: false);
         basins.DescendFromGrid();
         Enqueue(root);
-        while (queue.TryPeek(out Cell? cell, out _) && cell.Bound < Threshold && cells < settings.MaximumCells && !(basins.Best <= settings.FloorMm))
+        // Below the floor one cell is still looked at, for a bound.
+        while (queue.TryPeek(out Cell? cell, out _) && cell.Bound < Threshold && !IsSpent && (cells == 0 || !(basins.Best <= settings.FloorMm)))
         {
             queue.Dequeue();
             Process(cell);
         }
 
-        bool spent = cells >= settings.MaximumCells && queue.TryPeek(out Cell? next, out _) && next.Bound < Threshold;
+        bool spent = IsSpent && queue.TryPeek(out Cell? next, out _) && next.Bound < Threshold;
         return Result(basins.Finish(), refused: false, spent);
     }
+
+    private bool IsSpent => cells >= settings.MaximumCells || objective.Work >= settings.MaximumWork;
 
     // Most pairs end here, before anything is spent on finding their least value.
     private bool IsRefused(Cell root)

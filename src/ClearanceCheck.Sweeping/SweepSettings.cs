@@ -9,6 +9,9 @@ public sealed record SweepSettings
     /// <summary>Poses that certainly stay above this need no closer look: the largest limit of any rule with its guard.</summary>
     public double CeilingMm { get; init; } = double.PositiveInfinity;
 
+    /// <summary>True where a few poses are enough to name a value of a pair that lies beyond the ceiling.</summary>
+    public bool LooksOnceBeyondCeiling { get; init; }
+
     /// <summary>A search that has found a pose at or below this ends with the bound it has: the deepest overlap need not be known.</summary>
     public double FloorMm { get; init; } = double.NegativeInfinity;
 
@@ -17,6 +20,9 @@ public sealed record SweepSettings
 
     /// <summary>The search ends here with the bound it has, which makes a finding undecided, never clear.</summary>
     public int MaximumCells { get; init; } = 200_000;
+
+    /// <summary>As <see cref="MaximumCells"/>, for the pairs of pieces measured: what a search over large meshes costs.</summary>
+    public long MaximumWork { get; init; } = 2_000_000;
 
     /// <summary>A pose counts as reachable when every stop is passed by less than this, mm.</summary>
     public double StopGiveMm { get; init; } = 0.2;

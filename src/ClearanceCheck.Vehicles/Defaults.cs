@@ -12,8 +12,23 @@ public static class Defaults
     /// <summary>Half-width of a tape reading such as hub to fender, mm.</summary>
     public const double TapeMm = 3;
 
+    /// <summary>Half-width of the middle of a coil spring's seat, mm.</summary>
+    public const double CoilSeatMm = 6;
+
+    /// <summary>Half-width of where a scan lies on the vehicle, mm.</summary>
+    public const double ScanMm = 5;
+
     /// <summary>Half-width of an outside diameter or another size that is taken with a caliper or known from its maker, mm.</summary>
     public const double SizeMm = 0.25;
+
+    /// <summary>Thickness of a wheel's barrel, mm.</summary>
+    public const double BarrelWallMm = 6;
+
+    /// <summary>Thickness of a wheel's disc, mm.</summary>
+    public const double DiscWallMm = 10;
+
+    /// <summary>Half-width of a wheel's thickness that nobody typed, mm. A guess.</summary>
+    public const double WallWithinMm = 2;
 
     /// <summary>Half-width of a shock's open or closed length or a stop's height, mm. A guess.</summary>
     public const double StopLengthMm = 2;

@@ -6,5 +6,9 @@ namespace ClearanceCheck.Vehicles;
 /// <param name="Id">The word in files: <c>brake-line</c>.</param>
 /// <param name="Meaning">What it is, in a few words.</param>
 /// <param name="Groups">Groups that rules may ask for instead of the kind.</param>
-/// <param name="Form">What the file has to say of it.</param>
-public sealed record PartKind(string Id, string Meaning, ImmutableArray<string> Groups, PartFormKind Form);
+/// <param name="Forms">What the file may say of its shape; the first is the usual one.</param>
+public sealed record PartKind(string Id, string Meaning, ImmutableArray<string> Groups, params ImmutableArray<PartFormKind> Forms)
+{
+    /// <summary>True when rules that ask for the group mean this kind.</summary>
+    public bool IsIn(string group) => group == PartKinds.AnyGroup || Groups.Contains(group);
+}

@@ -1,25 +1,54 @@
 using System.Collections.Immutable;
+using static ClearanceCheck.Vehicles.PartFormKind;
 
 namespace ClearanceCheck.Vehicles;
 
 /// <summary>The catalogue of part kinds: a new kind is one line here.</summary>
 public static class PartKinds
 {
+    /// <summary>The group that every kind belongs to.</summary>
+    public const string AnyGroup = "any";
+
     public static ImmutableArray<PartKind> All { get; } =
     [
-        new("brake-line", "a hard brake tube", ["line"], PartFormKind.Chain),
-        new("fuel-line", "a hard fuel tube", ["line"], PartFormKind.Chain),
-        new("exhaust-pipe", "an exhaust pipe", ["hot-exhaust"], PartFormKind.Chain),
-        new("axle-tube", "the tube or housing of a solid axle", ["suspension"], PartFormKind.Chain),
-        new("axle-bracket", "a bracket or mount on an axle, as a round bar", ["suspension"], PartFormKind.Chain),
-        new("frame-tube", "a tube or rail of the frame, as a round bar", ["frame"], PartFormKind.Chain),
-        new("brake-hose", "a flexible brake hose", ["hose"], PartFormKind.Hose),
-        new("shock", "a shock absorber", ["suspension"], PartFormKind.Shock),
-        new("bump-stop", "a bump stop", ["stop"], PartFormKind.BumpStop),
+        new("brake-line", "a hard brake tube", ["line"], Chain),
+        new("fuel-line", "a hard fuel tube", ["line"], Chain),
+        new("wiring", "a wiring loom or lead", ["line"], Chain),
+        new("exhaust-pipe", "an exhaust pipe", ["hot-exhaust"], Chain),
+        new("muffler", "a muffler or catalyst", ["hot-exhaust"], Chain, Box),
+        new("heat-shield", "a heat shield", ["shield"], Plate),
+        new("axle-tube", "the tube or housing of a solid axle", ["suspension"], Chain),
+        new("axle-housing", "the differential housing of an axle", ["suspension"], Turned, Box, Chain, Scanned),
+        new("axle-bracket", "a bracket or mount on an axle", ["suspension"], Chain, Plate, Box),
+        new("link", "a link, arm or track bar", ["suspension", "arm"], Link),
+        new("shock", "a shock absorber", ["suspension"], Shock),
+        new("coil-spring", "a coil spring", ["suspension"], Coil),
+        new("anti-roll-bar", "an anti-roll bar", ["suspension", "arm"], Chain),
+        new("knuckle", "a steering knuckle", ["suspension"], Chain, Box, Scanned),
+        new("driveshaft", "a driveshaft", ["driveline"], Shaft),
+        new("steering-rod", "a drag link or tie rod", ["steering", "arm"], Link),
+        new("rod-end", "the end of a steering rod or a ball joint", ["steering"], Chain, Turned),
+        new("frame-tube", "a tube or rail of the frame, as a round bar", ["frame"], Chain),
+        new("frame-rail", "a rail or crossmember of the frame", ["frame"], Box, Plate, Chain, Scanned),
+        new("frame-bracket", "a bracket on the frame", ["frame"], Plate, Box, Chain),
+        new("skid-plate", "a skid plate", ["frame"], Plate),
+        new("gearbox", "a gearbox or transfer case", ["driveline"], Box, Turned, Scanned),
+        new("fuel-tank", "a fuel tank", ["tank"], Box, Scanned),
+        new("bodywork", "a fender, bumper, floor or seam of steel", ["bodywork"], Plate, Box, Scanned),
+        new("liner", "a plastic wheel-arch liner", ["liner"], Plate, Box, Scanned),
+        new("caliper", "a brake caliper", ["brake"], Box, Chain, Scanned),
+        new("brake-rotor", "a brake rotor", ["brake"], Turned),
+        new("brake-drum", "a brake drum", ["brake"], Turned),
+        new("flange", "a hub or shaft flange", ["driveline"], Turned),
+        new("brake-hose", "a flexible brake hose", ["hose"], Hose),
+        new("hose-end", "the hard end or banjo fitting of a hose", ["hose-end"], Chain),
+        new("bump-stop", "a bump stop", ["stop"], BumpStop),
+        new("tire", "a tire", ["wheel"], FromAxle),
+        new("wheel", "a wheel without its tire", ["wheel"], FromAxle),
     ];
 
     /// <summary>All groups that a kind belongs to, in order of first use.</summary>
-    public static ImmutableArray<string> Groups { get; } = [.. All.SelectMany(k => k.Groups).Distinct()];
+    public static ImmutableArray<string> Groups { get; } = [.. All.SelectMany(k => k.Groups).Distinct(), AnyGroup];
 
     public static PartKind? Find(string id) => All.FirstOrDefault(k => k.Id == id);
 }

@@ -12,16 +12,17 @@ internal static partial class ProjectRules
         ["Units"] = [],
         ["Documents"] = ["Units"],
         ["Geometry"] = [],
+        ["Scans"] = ["Units", "Documents", "Geometry"],
         ["Mechanics"] = ["Geometry"],
         ["Sweeping"] = ["Geometry", "Mechanics"],
         ["Vehicles"] = ["Units", "Geometry"],
         ["Kinematics"] = ["Units", "Geometry", "Mechanics", "Vehicles"],
-        ["Files"] = ["Units", "Documents", "Geometry", "Mechanics", "Vehicles", "Kinematics"],
+        ["Files"] = ["Units", "Documents", "Geometry", "Scans", "Mechanics", "Vehicles", "Kinematics"],
         ["Quantities"] = ["Units", "Geometry", "Mechanics", "Sweeping", "Vehicles", "Kinematics"],
         ["Rules"] = ["Units", "Documents", "Vehicles", "Quantities"],
         ["Inspecting"] = ["Units", "Geometry", "Mechanics", "Sweeping", "Vehicles", "Kinematics", "Quantities", "Rules"],
         ["Reporting"] = ["Units", "Geometry", "Sweeping", "Rules", "Inspecting"],
-        ["Cli"] = ["Units", "Documents", "Geometry", "Mechanics", "Sweeping", "Vehicles", "Kinematics", "Files", "Quantities", "Rules", "Inspecting", "Reporting"],
+        ["Cli"] = ["Units", "Documents", "Geometry", "Scans", "Mechanics", "Sweeping", "Vehicles", "Kinematics", "Files", "Quantities", "Rules", "Inspecting", "Reporting"],
     };
 
     /// <summary>Project paths that stand on one side only.</summary>

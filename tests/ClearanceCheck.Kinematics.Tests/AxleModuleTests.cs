@@ -64,7 +64,7 @@ public sealed class AxleModuleTests
     {
         var vehicle = new ThreeLinkVehicle();
         vehicle.Parts.Add(Part("shock", "shock", new PartForm.Shock(
-            vehicle.On(Vehicle.Chassis, new(0, 400, 450)), vehicle.On("rear/axle", new(0, 400, -50)), vehicle.Length(420), vehicle.Length(560))));
+            vehicle.On(Vehicle.Chassis, new(0, 400, 450)), vehicle.On("rear/axle", new(0, 400, -50)), vehicle.Length(420), vehicle.Length(560), null)));
 
         AxleModule module = Module(vehicle.Build("three-link"));
 
@@ -95,7 +95,7 @@ public sealed class AxleModuleTests
     {
         var vehicle = new ThreeLinkVehicle();
         vehicle.Parts.Add(Part("shock", "shock", new PartForm.Shock(
-            vehicle.On(Vehicle.Chassis, Vector3d.Zero), vehicle.On("exhaust", new(0, 0, 500)), vehicle.Length(400), vehicle.Length(600))));
+            vehicle.On(Vehicle.Chassis, Vector3d.Zero), vehicle.On("exhaust", new(0, 0, 500)), vehicle.Length(400), vehicle.Length(600), null)));
 
         Module(vehicle.Build("three-link")).Motion.Stops.ShouldBeEmpty();
     }

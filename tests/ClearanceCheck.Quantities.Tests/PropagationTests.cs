@@ -77,11 +77,23 @@ public sealed class PropagationTests
         var hand = new ByHand();
         Part line = hand.Add("line", "brake-line", Vehicle.Chassis, new PartForm.Chain(
             [hand.Point(new(0, 0, 100), 2), hand.Point(new(0, 0, 300), 2)], hand.Length(10, 0), [0]));
-        Part pipe = hand.Add("pipe", "exhaust-pipe", "exhaust", new PartForm.Chain(
+        Part pipe = hand.Add("pipe", "frame-tube", Vehicle.Chassis, new PartForm.Chain(
             [hand.Point(new(25, -100, 90), 2), hand.Point(new(25, 100, 90), 2)], hand.Length(20, 0), []));
 
         // Touching the clip's end: 25 - 5 - 10 = 10 mm aside and 10 below. Judged from 30 mm above it: 40 up and 25 aside, less radii.
         Gap(hand.Motion(), line, pipe).Value.ShouldBe(Math.Sqrt((40 * 40) + (25 * 25)) - 15, 1e-9);
+    }
+
+    [Fact]
+    public void A_clip_to_the_chassis_says_nothing_of_contact_with_the_exhaust()
+    {
+        var hand = new ByHand();
+        Part line = hand.Add("line", "brake-line", Vehicle.Chassis, new PartForm.Chain(
+            [hand.Point(new(0, 0, 100), 2), hand.Point(new(0, 0, 300), 2)], hand.Length(10, 0), [0]));
+        Part pipe = hand.Add("pipe", "exhaust-pipe", "exhaust", new PartForm.Chain(
+            [hand.Point(new(25, -100, 90), 2), hand.Point(new(25, 100, 90), 2)], hand.Length(20, 0), []));
+
+        Gap(hand.Motion(), line, pipe).Value.ShouldBe(Math.Sqrt((10 * 10) + (25 * 25)) - 15, 1e-9);
     }
 
     [Fact]

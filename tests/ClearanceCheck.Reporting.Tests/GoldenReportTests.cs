@@ -1,4 +1,6 @@
 using System.Reflection;
+using ClearanceCheck.Inspecting.Results;
+using ClearanceCheck.Reporting.Drawings;
 using ClearanceCheck.Reporting.Tests.Samples;
 
 namespace ClearanceCheck.Reporting.Tests;
@@ -6,7 +8,7 @@ namespace ClearanceCheck.Reporting.Tests;
 /// <summary>The small sample's outputs, whole, beside the tests. CLEARANCECHECK_RENEW=1 writes them anew; then read the difference.</summary>
 public sealed class GoldenReportTests
 {
-    public static TheoryData<string> Names => ["small.html", "small.findings.json", "whole.summary.txt"];
+    public static TheoryData<string> Names => ["small.html", "small.findings.json", "whole.summary.txt", "tire-overlaps-fender.svg"];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -34,8 +36,11 @@ public sealed class GoldenReportTests
     {
         "small.html" => HtmlReport.Write(SampleResult.Small()),
         "small.findings.json" => FindingsJson.Write(SampleResult.Small()),
+        "tire-overlaps-fender.svg" => Drawn(SampleFindings.TireNearFender(-12)),
         _ => SummaryText.Write(SampleResult.Whole(), colour: false),
     };
+
+    private static string Drawn(Finding finding) => PartDrawing.Draw(finding, finding.Evidence!)!.Markup.Replace("><", ">\n<", StringComparison.Ordinal) + "\n";
 
     /// <summary>The folder of the golden files in the sources; the build notes where the project stands.</summary>
     private static string Folder() => Path.Combine(

@@ -144,6 +144,48 @@ public sealed class HtmlReportTests
         Plain(Page(SampleResult.Whole()).GetElementById(id)!).ShouldContain(sentence);
 
     [Fact]
+    public void An_overlap_is_told_in_words_and_nobody_is_asked_to_force_it()
+    {
+        IElement finding = Page(SampleResult.Shapes()).QuerySelector(".finding")!;
+
+        string text = Plain(finding);
+        foreach (string wanted in new[]
+        {
+            "Worst found overlap by at least 12 mm (7/16 in)", "Overlap never deeper than 13 mm (9/16 in)", "never force them", "inner fender, overlap by at least 12 mm.", "Below zero the two overlap",
+        })
+        {
+            text.ShouldContain(wanted);
+        }
+
+        text.ShouldNotContain("-12 mm");
+        text.ShouldNotContain("Set the pose above");
+        foreach (IElement described in finding.QuerySelectorAll("[aria-label]")) described.GetAttribute("aria-label")!.ShouldNotContain("-12 mm");
+    }
+
+    [Fact]
+    public void A_contact_that_is_meant_has_a_limit_in_words()
+    {
+        IDocument page = Page(SampleResult.Shapes());
+
+        Plain(page.GetElementById("meant")!).ShouldContain("overlap by at least 1.6 mm (0.062 in) give or take 0.1 mm (under 1/16 in), limit overlap of at most 2 mm (0.079 in)");
+        Plain(page.QuerySelector("[id^=meant-contact]")!).ShouldContain("Worst found overlap by at least 2.3 mm");
+        Plain(page.QuerySelector("[id^=meant-contact]")!).ShouldContain("limit overlap 2 mm");
+    }
+
+    [Fact]
+    public void What_was_found_about_shields_stands_with_an_open_finding_and_with_one_that_conforms()
+    {
+        Finding finding = SampleFindings.LumpNearPipe();
+        string said = finding.Shields.ShouldHaveSingleItem();
+
+        IDocument page = Page(SampleResult.Small() with { Findings = [finding, finding with { Id = "met", Verdict = Verdict.Conforms }] });
+
+        Plain(page.GetElementById(finding.Id)!).ShouldContain("Heat shields " + said);
+        Plain(page.GetElementById("met")!).ShouldContain(said);
+        Page(SampleResult.Small()).QuerySelectorAll(".shields").ShouldBeEmpty();
+    }
+
+    [Fact]
     public void What_could_not_be_checked_and_what_was_not_inspected_stand_before_the_findings()
     {
         IDocument page = Page(SampleResult.Whole() with { Library = SampleResult.Whole().Library with { NotLoaded = ["rule x: no unit in line 4"] } });

@@ -19,6 +19,16 @@ public sealed class SummaryTextTests
     }
 
     [Fact]
+    public void An_overlap_and_a_limit_below_zero_are_told_in_words()
+    {
+        string summary = SummaryText.Write(SampleResult.Shapes(), colour: false);
+
+        summary.ShouldContain("(rear left tire / rear left inner fender): overlap by at least 12 mm (7/16 in) give or take 4 mm (3/16 in), limit at least 0 mm (0 in); fails");
+        summary.ShouldContain("overlap by at least 2.3 mm (0.09 in) give or take 0.1 mm (under 1/16 in), limit overlap of at most 2 mm (0.079 in); fails");
+        summary.ShouldNotContain("-12");
+    }
+
+    [Fact]
     public void Without_colour_there_is_no_escape_and_with_it_the_words_are_the_same()
     {
         string plain = SummaryText.Write(SampleResult.Whole(), colour: false);

@@ -37,12 +37,12 @@ public sealed class BrokenFileTests
         shop.yaml:7:21: error: Number 1 of `kind`: `brakeline` is none of the words for this.
               part: { kind: [ brakeline ] }
                               ^^^^^^^^^
-        help: Did you mean `brake-line`? Words: brake-line, fuel-line, exhaust-pipe, axle-tube, axle-bracket, frame-tube, brake-hose, shock, bump-stop.
+        help: Did you mean `brake-line`? Words: brake-line, fuel-line, wiring, exhaust-pipe, muffler, heat-shield, axle-tube, axle-housing, axle-bracket, link, shock, coil-spring, anti-roll-bar, knuckle, driveshaft, steering-rod, rod-end, frame-tube, frame-rail, frame-bracket ....
 
         shop.yaml:8:20: error: Number 1 of `group`: `exhaust` is none of the words for this.
               to: { group: [ exhaust ] }
                              ^^^^^^^
-        help: Words: line, hot-exhaust, suspension, frame, hose, stop.
+        help: Words: line, hot-exhaust, shield, suspension, arm, driveline, steering, frame, tank, bodywork, liner, brake, hose, hose-end, stop, wheel, any.
 
         shop.yaml:9:24: error: `60` has no unit, and a rule file has no unit for bare numbers.
               limit: { at-least: 60 }

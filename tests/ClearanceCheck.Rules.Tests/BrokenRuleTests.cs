@@ -75,7 +75,7 @@ public sealed class BrokenRuleTests
         shop.yaml:7:21: error: Number 1 of `kind`: `brake-lin` is none of the words for this.
               part: { kind: [ brake-lin ] }
                               ^^^^^^^^^
-        help: Did you mean `brake-line`? Words: brake-line, fuel-line, exhaust-pipe, axle-tube, axle-bracket, frame-tube, brake-hose, shock, bump-stop.
+        help: Did you mean `brake-line`? Words: brake-line, fuel-line, wiring, exhaust-pipe, muffler, heat-shield, axle-tube, axle-housing, axle-bracket, link, shock, coil-spring, anti-roll-bar, knuckle, driveshaft, steering-rod, rod-end, frame-tube, frame-rail, frame-bracket ....
         doc.unknown-word
         loaded: hose-short
         line-near-pipe was not loaded: 1 fault at shop.yaml:7:21.
@@ -88,7 +88,7 @@ public sealed class BrokenRuleTests
         shop.yaml:8:20: error: Number 1 of `group`: `hot-exaust` is none of the words for this.
               to: { group: [ hot-exaust ] }
                              ^^^^^^^^^^
-        help: Did you mean `hot-exhaust`? Words: line, hot-exhaust, suspension, frame, hose, stop.
+        help: Did you mean `hot-exhaust`? Words: line, hot-exhaust, shield, suspension, arm, driveline, steering, frame, tank, bodywork, liner, brake, hose, hose-end, stop, wheel, any.
         doc.unknown-word
         loaded: hose-short
         line-near-pipe was not loaded: 1 fault at shop.yaml:8:20.

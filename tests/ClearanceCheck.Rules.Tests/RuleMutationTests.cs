@@ -19,7 +19,7 @@ public sealed class RuleMutationTests
 
         List<(string Slip, Rule Broken)> slips = [.. Slips(rule)];
 
-        slips.Count.ShouldBeGreaterThan(15);
+        slips.Count.ShouldBeGreaterThan(7);
         slips.Where(s => RuleExamples.AllHold(s.Broken)).Select(s => s.Slip).ShouldBeEmpty();
     }
 
@@ -45,7 +45,7 @@ public sealed class RuleMutationTests
     private static IEnumerable<(string Slip, RuleLimit Broken)> Limits(RuleLimit limit)
     {
         double number = limit.Number;
-        foreach (double other in new[] { number * 10, number / 10, -number, 0, number * 25.4, number / 25.4, number + 0.11, number - 0.11 })
+        foreach (double other in new[] { number * 10, number / 10, -number, 0, number * 25.4, number / 25.4, number + 0.11, number - 0.11 }.Where(n => n != number))
             yield return ($"{other}", limit.AtLeast is null ? new RuleLimit(null, other) : new RuleLimit(other, null));
         yield return ("other side", new RuleLimit(limit.AtMost, limit.AtLeast));
     }
@@ -67,7 +67,8 @@ public sealed class RuleMutationTests
 
     private static IEnumerable<(string Slip, ImmutableArray<string> Broken)> Words(ImmutableArray<string> words, ImmutableArray<string> all)
     {
-        if (words.IsEmpty) yield break;
+        // "Any part" is what no key at all says too.
+        if (words.IsEmpty || words is [PartKinds.AnyGroup]) yield break;
         yield return ("key away", []);
         foreach (string word in words)
         {

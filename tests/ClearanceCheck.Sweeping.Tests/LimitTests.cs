@@ -1,3 +1,4 @@
+using ClearanceCheck.Sweeping.Tests.Cases;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Geometry.Shapes;
 using ClearanceCheck.Mechanics.Poses;
@@ -9,7 +10,7 @@ namespace ClearanceCheck.Sweeping.Tests;
 public sealed class LimitTests
 {
     private static readonly CapsuleChain Line = new(ReferenceLine.Points, ReferenceLine.RadiusMm);
-    private static readonly Disc Tire = new(ReferenceSweepMotion.TireCentre, Vector3d.UnitY, ReferenceSweepMotion.TireRadiusMm, ReferenceSweepMotion.TireHalfWidthMm);
+    private static readonly Revolved Tire = SolidDisc.Of(ReferenceSweepMotion.TireCentre, Vector3d.UnitY, ReferenceSweepMotion.TireRadiusMm, ReferenceSweepMotion.TireHalfWidthMm);
     private static readonly RigidMotion Nowhere = RigidMotion.Identity with { Translation = new(double.NaN, 0, 0) };
 
     // A ball that slides 100 up and down over another: the gap is 300 + q - 30.

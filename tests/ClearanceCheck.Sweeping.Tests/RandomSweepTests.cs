@@ -53,12 +53,9 @@ public sealed class RandomSweepTests(RandomSweeps sweeps) : IClassFixture<Random
             foreach (Basin basin in extreme.Basins)
             {
                 SolvedPose at = pair.System.At(basin.Pose.AsSpan());
-                // In the order the sweep measures in: how deep an overlap is "at least" may depend on it.
-                (double gap, Witness witness) = pair.FirstBody < pair.SecondBody
-                    ? Sweep.GapAt(pair.First, pair.Second, at.Relative(pair.FirstBody, pair.SecondBody))
-                    : Sweep.GapAt(pair.Second, pair.First, at.Relative(pair.SecondBody, pair.FirstBody));
+                double gap = Sweep.GapAt(new RigidSolid(pair.FirstBody, pair.First), new RigidSolid(pair.SecondBody, pair.Second), at);
                 gap.ShouldBe(basin.Value, 1e-9, $"{pair} at {string.Join(", ", basin.Pose)}");
-                (witness.OnFirst - witness.OnSecond).Length.ShouldBe(Math.Abs(gap), 1e-6);
+                (basin.Witness.OnFirst - basin.Witness.OnSecond).Length.ShouldBe(Math.Abs(gap), 1e-6);
                 new ReachableSpace(pair.System).LeastReserve(at).ShouldBeGreaterThanOrEqualTo(-RandomSweeps.Settings.StopGiveMm);
                 for (int k = 0; k < basin.Pose.Length; k++)
                     basin.Pose[k].ShouldBeInRange(pair.System.Box.Coordinates[k].Low, pair.System.Box.Coordinates[k].High);

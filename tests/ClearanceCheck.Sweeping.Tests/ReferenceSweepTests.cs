@@ -1,3 +1,4 @@
+using ClearanceCheck.Sweeping.Tests.Cases;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Geometry.Shapes;
 
@@ -27,6 +28,6 @@ public sealed class ReferenceSweepTests
 
     private static Extreme Run(ReferenceSweepMotion motion) => Sweep.LeastGap(
         motion, 0, new CapsuleChain(ReferenceLine.Points, ReferenceLine.RadiusMm),
-        1, new Disc(ReferenceSweepMotion.TireCentre, Vector3d.UnitY, ReferenceSweepMotion.TireRadiusMm, ReferenceSweepMotion.TireHalfWidthMm),
+        1, SolidDisc.Of(ReferenceSweepMotion.TireCentre, Vector3d.UnitY, ReferenceSweepMotion.TireRadiusMm, ReferenceSweepMotion.TireHalfWidthMm),
         new SweepSettings { ToleranceMm = 0.1 });
 }

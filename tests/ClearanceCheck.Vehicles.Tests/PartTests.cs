@@ -13,12 +13,18 @@ public sealed class PartTests
         [
             Part("brake-line", new PartForm.Chain([Point("1"), Point("2")], Length("od"), [0])),
             Part("brake-hose", new PartForm.Hose(Place(), Place(), Length("free"), Length("hose-od"))),
-            Part("shock", new PartForm.Shock(Place(), Place(), Length("closed"), Length("open"))),
+            Part("shock", new PartForm.Shock(Place(), Place(), Length("closed"), Length("open"), null)),
+            Part("shock", new PartForm.Shock(Place(), Place(), Length("closed"), Length("open"), Sleeves())),
+            Part("driveshaft", new PartForm.Shaft(Place(), Place(), Sleeves())),
+            Part("coil-spring", new PartForm.Coil(Place(), Place(), Length("coil-od"), Length("wire"), 6)),
+            Part("link", new PartForm.Link(Place(), Place(), Length("link-od"))),
+            Part("tire", new PartForm.Tire(new WheelSeat(Point("hub"), Point("other-hub"), true), Length("radius"), Length("width"), Length("offset"), 203.2)),
+            Part("wheel", new PartForm.Wheel(new WheelSeat(Point("hub"), null, false), [Corner(), Corner()], Length("wall"), [Corner()], Length("disc-wall"))),
             Part("bump-stop", new PartForm.BumpStop(Place(), Place(), Length("height"), Length("crush"))),
         ];
 
         parts.SelectMany(ParameterUse.Of).Order().ShouldBe(Enumerable.Range(0, builder.Build().Count));
-        parts.Select(ParameterUse.IsStop).ShouldBe([false, false, true, true]);
+        parts.Select(ParameterUse.IsStop).ShouldBe([false, false, true, true, false, false, false, false, false, true]);
     }
 
     [Fact]
@@ -57,12 +63,16 @@ public sealed class PartTests
     {
         PartKinds.All.Select(k => k.Id).ShouldBeUnique();
         PartKinds.All.ShouldAllBe(k => !k.Groups.IsEmpty && k.Meaning.Length > 0);
-        PartKinds.Find("brake-line").ShouldNotBeNull().Form.ShouldBe(PartFormKind.Chain);
+        PartKinds.Find("brake-line").ShouldNotBeNull().Forms.ShouldBe([PartFormKind.Chain]);
         PartKinds.Find("brake-lime").ShouldBeNull();
     }
 
     private static Part Part(string kind, PartForm form) =>
         new() { Id = kind, Name = kind, Kind = PartKinds.Find(kind)!, Body = Vehicle.Chassis, Form = form, Touches = [] };
+
+    private Sleeves Sleeves() => new(true, Length("tube-od"), Length("tube"), Length("rod-od"), Length("rod"));
+
+    private ProfileCorner Corner() => new(Length("radius"), Length("along"));
 
     private Place Place() => new(Vehicle.Chassis, Point("at"));
 

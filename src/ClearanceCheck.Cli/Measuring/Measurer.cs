@@ -36,7 +36,7 @@ internal sealed class Measurer(VehicleMotion motion, Quantity quantity)
     public MeasuredSubject At(Part first, Part? second, PoseTyped pose)
     {
         var none = new MeasuredSubject { First = first, Second = second, Answer = "not-evaluated" };
-        AxleModule[] modules = [.. Bodies(first).Concat(second is null ? [] : Bodies(second)).Select(b => motion.Find(b).Module).OfType<AxleModule>().Distinct()];
+        AxleModule[] modules = [.. motion.CarriersOf(first).Concat(second is null ? [] : motion.CarriersOf(second)).Select(b => motion.Find(b).Module).OfType<AxleModule>().Distinct()];
         if (modules.Length > 1) return none with { NotEvaluated = "the parts ride on two axles, which can't be moved together yet" };
         var request = new MeasureRequest(motion, first, second, double.PositiveInfinity);
         if (modules.Length == 0) return Valued(none with { Answer = "solved" }, quantity.At(request, []));
@@ -102,12 +102,4 @@ internal sealed class Measurer(VehicleMotion motion, Quantity quantity)
 
     private static ImmutableArray<(string Name, double Value)> Named(AxleModule? module, ImmutableArray<double> pose) =>
         module is null ? [] : [.. pose.Select((value, d) => (module.CoordinateNames[d], value))];
-
-    private static IEnumerable<string> Bodies(Part part) => part.Form switch
-    {
-        PartForm.Hose hose => [hose.Upper.Body, hose.Lower.Body],
-        PartForm.Shock shock => [shock.Upper.Body, shock.Lower.Body],
-        PartForm.BumpStop stop => [stop.Frame.Body, stop.Axle.Body],
-        _ => [part.Body],
-    };
 }

@@ -50,6 +50,16 @@ public sealed class CapsuleChain : Solid
 
     public override double Support(int node, Vector3d direction) => capsules[node].Support(direction);
 
+    public override PieceKind Kind(int node) => PieceKind.Simplex;
+
+    public override double Radius(int node) => capsules[node].Radius;
+
+    public override int Corners(int node, Span<Vector3d> corners)
+    {
+        (corners[0], corners[1]) = (capsules[node].From, capsules[node].To);
+        return 2;
+    }
+
     /// <summary>The node's capsule in the body's frame.</summary>
     public Capsule Piece(int node) => capsules[node];
 

@@ -27,7 +27,7 @@ internal sealed class EvidenceBuilder(VehicleMotion motion, double coverageFacto
             WitnessSecond = swapped ? worst.First : worst.Second,
             Basins = [.. measured.Places.Select(p => new BasinCard(p.Value, p.StandardUncertainty, Pose(measured.Module, p)))],
             Readings = [.. worst.Shares.Take(MostReadings).Select(s => new ReadingShare(s.Reading, Words.Reading(motion.Vehicle, s.Reading), s.Share, s.HalfWidthMm))],
-            Drawing = drawings.Draw(applied.Parts, measured.Module, worst.Pose),
+            Drawing = drawings.Draw(applied.Parts, measured.Module, worst),
             Plots = PlotBuilder.Plots(planned.Quantity, request, measured.Module, worst.Pose),
             Cells = measured.Cells,
         };

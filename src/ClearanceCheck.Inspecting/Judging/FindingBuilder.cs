@@ -9,7 +9,7 @@ using ClearanceCheck.Vehicles;
 namespace ClearanceCheck.Inspecting.Judging;
 
 /// <summary>Makes a rule's finding from its measurement.</summary>
-internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, double coverageFactor)
+internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, Shields shields, double coverageFactor)
 {
     // An assumed reading that carries less than this of the variance is not worth a line.
     private const double ShareThatMatters = 0.1;
@@ -17,7 +17,8 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
     public Finding Build(PlannedMeasurement planned, AppliedRule applied, MeasureRequest request, Measurement measured)
     {
         Rule rule = applied.Rule;
-        Verdict verdict = Judge(applied.Limit, measured);
+        (RuleLimit limit, ImmutableArray<string> because, ImmutableArray<string> said) = Limit(planned, applied, measured);
+        Verdict verdict = Judge(limit, measured);
         return new Finding
         {
             Id = $"{rule.Id}--{string.Join("--", planned.Subject.Select(p => p.Id))}",
@@ -31,12 +32,24 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
             Recheck = rule.Recheck,
             Parts = [.. applied.Parts.Select(p => new PartCard(p.Id, p.Name, p.Kind.Id, p.Body))],
             Quantity = new QuantityCard(planned.Quantity.Id, planned.Quantity.Name, planned.Quantity.Meaning, Unit(planned.Quantity)),
-            Limit = new LimitCard(applied.Limit.AtLeast, applied.Limit.AtMost, applied.Because),
+            Limit = new LimitCard(limit.AtLeast, limit.AtMost, because),
             Source = new SourceCard(rule.Source.Basis, rule.Source.Known, rule.Source.Text),
             Evidence = measured.NotEvaluated is null ? evidence.Build(planned, applied, request, measured) : null,
             Missing = Missing(verdict, measured),
             Assumes = Assumes(measured),
+            Shields = said,
         };
+    }
+
+    // Whether a shield stands between the two can only be seen where they come nearest.
+    private (RuleLimit Limit, ImmutableArray<string> Because, ImmutableArray<string> Said) Limit(PlannedMeasurement planned, AppliedRule applied, Measurement measured)
+    {
+        bool asks = applied.Rule.Cases.Any(c => c.When.Contains(RuleFacts.Shielded));
+        if (!asks || measured.NotEvaluated is not null) return (applied.Limit, applied.Because, []);
+        (bool holds, ImmutableArray<string> said) = shields.Between(planned.Subject, measured);
+        if (!holds) return (applied.Limit, applied.Because, said);
+        (RuleLimit limit, ImmutableArray<string> because) = applied.Rule.LimitFor(planned.Facts.Add(RuleFacts.Shielded));
+        return (limit, because, said);
     }
 
     public static string Unit(Quantity quantity) => quantity.Unit == QuantityUnit.Percent ? "%" : "mm";

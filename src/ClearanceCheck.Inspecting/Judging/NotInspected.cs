@@ -7,6 +7,7 @@ using ClearanceCheck.Kinematics.Layouts;
 using ClearanceCheck.Quantities;
 using ClearanceCheck.Quantities.Gaps;
 using ClearanceCheck.Quantities.Propagation;
+using ClearanceCheck.Quantities.Shapes;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Inspecting.Judging;
@@ -24,15 +25,12 @@ internal static class NotInspected
             .. reach.Where(r => r.EndsLowest == ReachBuilder.NoStop).Select(r => new NotInspectedItem(
                 $"{r.Label}: droop beyond {Words.Length(-r.Lowest)}", "nothing in the file stops the wheel there; the travel looked at ends at a typed number")),
             .. UncoveredPairs(motion, measured),
-            .. vehicle.Parts.Where(p => p.Form is PartForm.Hose).Select(p => new NotInspectedItem(
-                $"What {p.Name} touches", "only its length was checked; the shape of a hose between its ends is not computed")),
-            .. vehicle.Parts.Where(ParameterUse.IsStop).Select(p => new NotInspectedItem(
-                $"What {p.Name} touches", "it ends the travel here; its body has no shape in the file")),
-            .. vehicle.Axles.Select(a => new NotInspectedItem(
-                $"The links of the {a.Name} axle ({LayoutCatalogue.Find(a.Layout)!.Meaning})", "links have no shape; what they touch was not checked")),
+            .. vehicle.Parts.Where(p => !PartShapes.HasShape(p)).Select(p => new NotInspectedItem($"What {p.Name} touches", PartShapes.WhyNone(p))),
+            .. vehicle.Axles.Where(a => !vehicle.Parts.Any(p => p.Form is PartForm.Link && p.Id.StartsWith(a.Name + "-", StringComparison.Ordinal))).Select(a => new NotInspectedItem(
+                $"The links of the {a.Name} axle ({LayoutCatalogue.Find(a.Layout)!.Meaning})", "the file does not say how thick they are; what they touch was not checked")),
             new NotInspectedItem("Heat", "no temperature was estimated; only distances were checked"),
             new NotInspectedItem(
-                "The rest of the vehicle", $"this inspection covers parts of the {string.Join(" and ", vehicle.Scope)} axle only: nothing is said of steering, tires, driveshafts, wiring, other axles, or any part not in the file"),
+                "The rest of the vehicle", $"this inspection covers parts of the {string.Join(" and ", vehicle.Scope)} axle only: nothing is said of steering, {(vehicle.Parts.Any(p => p.Form is PartForm.Tire) ? "" : "tires, ")}driveshafts, wiring, other axles, or any part not in the file"),
         ];
     }
 
@@ -46,7 +44,7 @@ internal static class NotInspected
             {
                 (Part a, Part b) = (parts[i], parts[j]);
                 if (gap.Refuses(a, b) is not null || covered.Contains(Key(a, b)) || MeantContact.WholePair(a, b)) continue;
-                if (PairPlan.For(motion, a.Body, b.Body) is { Module: null })
+                if (PairPlan.For(motion, a, b) is { Module: null })
                 {
                     if (gap.At(new MeasureRequest(motion, a, b, double.PositiveInfinity), []) is < 0 and var overlap)
                         yield return new NotInspectedItem($"{a.Name} and {b.Name} overlap by {Words.Length(-overlap)} as measured", "no rule of the library covers this pair; measure both again, or look whether they touch");

@@ -1,5 +1,6 @@
 using ClearanceCheck.Quantities;
 using ClearanceCheck.Quantities.Propagation;
+using ClearanceCheck.Rules;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Inspecting.Planning;
@@ -11,10 +12,23 @@ internal static class Ceilings
     public const double LeastGuardMm = 20;
 
     /// <summary>The ceiling in the quantity's unit; infinite for limits that are not lengths, whose searches are short anyway.</summary>
-    public static double Of(PlannedMeasurement planned, Vehicle vehicle, double coverageFactor)
+    public static double Of(PlannedMeasurement planned, Vehicle vehicle, double coverageFactor) =>
+        IsLength(planned) ? planned.Rules.Max(r => r.Limit.Number) + Guard(planned, vehicle, coverageFactor) : double.PositiveInfinity;
+
+    /// <summary>A gap this far under the smallest limit settles every rule: how much deeper it goes need not be looked for. Minus infinity for limits that are not lengths.</summary>
+    public static double Floor(PlannedMeasurement planned, Vehicle vehicle, double coverageFactor) =>
+        IsLength(planned) ? planned.Rules.Min(r => r.Limit.Number) - Guard(planned, vehicle, coverageFactor) : double.NegativeInfinity;
+
+    /// <summary>How near the least other narrow places must be kept: all that a shield has to stand in, where one may lower the limit.</summary>
+    public static double? Reach(PlannedMeasurement planned) =>
+        IsLength(planned) && planned.Rules.Any(r => r.Rule.Cases.Any(c => c.When.Contains(RuleFacts.Shielded))) ? planned.Rules.Max(r => r.Limit.Number) : null;
+
+    private static bool IsLength(PlannedMeasurement planned) =>
+        planned.Quantity.Unit == QuantityUnit.Millimetre && planned.Rules.All(r => r.Limit.AtLeast is not null);
+
+    private static double Guard(PlannedMeasurement planned, Vehicle vehicle, double coverageFactor)
     {
-        if (planned.Quantity.Unit != QuantityUnit.Millimetre || planned.Rules.Any(r => r.Limit.AtLeast is null)) return double.PositiveInfinity;
         double u = planned.Subject.Max(part => PairPlan.RoughUncertaintyMm(vehicle, part));
-        return planned.Rules.Max(r => r.Limit.Number) + Math.Max(LeastGuardMm, 2 * coverageFactor * u);
+        return Math.Max(LeastGuardMm, 2 * coverageFactor * u);
     }
 }

@@ -12,7 +12,10 @@ namespace ClearanceCheck.Inspecting.Planning;
 /// <summary>Which rules meet which parts: measurements to make, rules that met nothing with the reason, pairs left out because they are meant to touch.</summary>
 internal sealed class InspectionPlan
 {
+    private static readonly string GapId = new GapQuantity().Id;
+
     private readonly VehicleMotion motion;
+    private readonly ImmutableHashSet<string> covered = [];
     private readonly Dictionary<string, PlannedMeasurement> planned = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, ExemptZone> exempt = new(StringComparer.Ordinal);
     private readonly ImmutableArray<UnmatchedRule>.Builder unmatched = ImmutableArray.CreateBuilder<UnmatchedRule>();
@@ -20,7 +23,10 @@ internal sealed class InspectionPlan
     public InspectionPlan(VehicleMotion motion, RuleLibrary library, QuantityCatalogue quantities)
     {
         this.motion = motion;
-        foreach (Rule rule in library.Rules) Add(rule, quantities.Find(rule.Quantity)!);
+        // A rule about what no other rule covers has to see the others first.
+        foreach (Rule rule in library.Rules.Where(r => !IsForUncovered(r))) Add(rule, quantities.Find(rule.Quantity)!);
+        covered = [.. planned.Where(p => p.Value.Quantity.Id == GapId).Select(p => p.Key)];
+        foreach (Rule rule in library.Rules.Where(IsForUncovered)) Add(rule, quantities.Find(rule.Quantity)!);
     }
 
     public ImmutableArray<PlannedMeasurement> Measurements => [.. planned.OrderBy(p => p.Key, StringComparer.Ordinal).Select(p => p.Value)];
@@ -51,43 +57,49 @@ internal sealed class InspectionPlan
             ? [.. firsts.Select(p => ImmutableArray.Create(p))]
             : [.. firsts.SelectMany(a => seconds.Where(b => b.Id != a.Id).Select(b => ImmutableArray.Create(a, b)))];
 
+    private static bool IsForUncovered(Rule rule) => rule.OnlyWhen.Contains(RuleFacts.Uncovered);
+
     private bool TryApply(Rule rule, Quantity quantity, ImmutableArray<Part> parts)
     {
         Part first = parts[0];
         Part? second = parts.Length > 1 ? parts[1] : null;
         if (quantity.Refuses(first, second) is not null) return false;
-        ImmutableSortedSet<string> facts = Facts(first, second);
-        if (!rule.OnlyWhen.All(facts.Contains)) return false;
-        if (second is not null && MeantContact.WholePair(first, second))
-        {
-            Exempted(parts, "the whole pair", null, "the file says that they are meant to touch");
-            return false;
-        }
-
-        if (second is not null) ExemptZones(first, second);
-        (RuleLimit limit, ImmutableArray<string> because) = rule.LimitFor(facts);
-        var applied = new AppliedRule(rule, parts, limit, because);
         ImmutableArray<Part> subject = [.. parts.OrderBy(p => p.Id, StringComparer.Ordinal)];
         string key = $"{quantity.Id}--{string.Join("--", subject.Select(p => p.Id))}";
+        ImmutableSortedSet<string> facts = Facts(first, second, key);
+        bool meant = facts.Contains(RuleFacts.MeantContact);
+        if (meant) Exempted(parts, "the whole pair", null, "the file says that they are meant to touch");
+        // Where contact is meant, a rule has to say that it is about such pairs.
+        if (!rule.OnlyWhen.All(facts.Contains) || (meant && !rule.OnlyWhen.Contains(RuleFacts.MeantContact))) return false;
+        if (second is not null && !meant) ExemptZones(first, second);
+        (RuleLimit limit, ImmutableArray<string> because) = rule.LimitFor(facts);
+        var applied = new AppliedRule(rule, parts, limit, because);
         planned[key] = planned.TryGetValue(key, out PlannedMeasurement? known)
             ? known with { Rules = known.Rules.Any(r => r.Rule.Id == rule.Id) ? known.Rules : known.Rules.Add(applied) }
             : new PlannedMeasurement(quantity, subject, facts, [applied]);
         return true;
     }
 
-    private ImmutableSortedSet<string> Facts(Part first, Part? second)
+    private ImmutableSortedSet<string> Facts(Part first, Part? second, string key)
     {
         ImmutableSortedSet<string> facts = [.. first.Facts, .. second?.Facts ?? []];
-        bool moving = second is not null && PairPlan.For(motion, first.Body, second.Body) is not { Module: null };
-        return moving ? facts.Add(RuleFacts.Moving) : facts;
+        if (second is null) return facts;
+        if (PairPlan.For(motion, first, second) is not { Module: null }) facts = facts.Add(RuleFacts.Moving);
+        if (MeantContact.WholePair(first, second)) facts = facts.Add(RuleFacts.MeantContact);
+        if (!covered.Contains(key)) facts = facts.Add(RuleFacts.Uncovered);
+        ReadOnlySpan<double> parameters = motion.Parameters.Span;
+        bool joined = !MeantContact.Places(first, second, parameters).IsEmpty || !MeantContact.Places(second, first, parameters).IsEmpty;
+        return joined ? facts.Add(RuleFacts.Joined) : facts;
     }
 
     private void ExemptZones(Part first, Part second)
     {
-        if (PairPlan.For(motion, first.Body, second.Body) is not { Module: null }) return;
         foreach ((Part held, Part other) in new[] { (first, second), (second, first) })
-            if (MeantContact.RadiusMm(held, motion.Parameters.Span) is { } radius)
-                Exempted([held, other], $"each clip of {held.Name}", radius, "a clip holds it to the body that the other part is fixed to");
+            foreach (IGrouping<(string Words, double RadiusMm), JoinedPlace> zone in MeantContact.Places(held, other, motion.Parameters.Span).GroupBy(p => (p.Words, p.RadiusMm)))
+            {
+                string around = zone.Count() > 1 ? $"each {zone.Key.Words.Replace("a ", "", StringComparison.Ordinal)} of {held.Name}" : $"{zone.Key.Words} of {held.Name}";
+                Exempted([held, other], around, zone.Key.RadiusMm, "it is joined there to the body that the other part is fixed to");
+            }
     }
 
     private void Exempted(ImmutableArray<Part> parts, string around, double? radiusMm, string why)

@@ -8,7 +8,11 @@ namespace ClearanceCheck.Inspecting.Planning;
 /// <summary>One measurement that serves all rules on the same subject.</summary>
 /// <param name="Subject">The part, or the pair sorted by id.</param>
 internal sealed record PlannedMeasurement(
-    Quantity Quantity, ImmutableArray<Part> Subject, ImmutableSortedSet<string> Facts, ImmutableArray<AppliedRule> Rules);
+    Quantity Quantity, ImmutableArray<Part> Subject, ImmutableSortedSet<string> Facts, ImmutableArray<AppliedRule> Rules)
+{
+    /// <summary>True when every rule on it is one for pairs that no other rule covers.</summary>
+    public bool IsUncovered => Rules.All(r => r.Rule.OnlyWhen.Contains(RuleFacts.Uncovered));
+}
 
 /// <summary>A rule on a subject.</summary>
 /// <param name="Parts">The parts in the rule's own order.</param>

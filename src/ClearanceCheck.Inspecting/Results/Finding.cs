@@ -37,6 +37,9 @@ public sealed record Finding
 
     /// <summary>Sentences on what this finding rests on that nobody measured.</summary>
     public required ImmutableArray<string> Assumes { get; init; }
+
+    /// <summary>Sentences on shields: which one stands between the two, or that one in the file does not.</summary>
+    public ImmutableArray<string> Shields { get; init; } = [];
 }
 
 /// <summary>A part as it is named to people. <paramref name="Name"/> is text as typed.</summary>
@@ -110,9 +113,17 @@ public sealed record ReadingShare(string Path, string Words, double Share, doubl
 /// <summary>The two parts posed, to be drawn square to the closest approach.</summary>
 public sealed record DrawingCard(ImmutableArray<DrawnPart> Parts);
 
-/// <summary>A part as chains of thick line, in the pose, vehicle frame.</summary>
+/// <summary>A part in the pose, vehicle frame: a chain of thick line, or the convex pieces of its surface near the narrowest place.</summary>
+/// <param name="Points">The chain; empty for a part drawn by its pieces.</param>
 /// <param name="Dashed">True for something that stands for a distance, not a surface (a hose's straight line).</param>
-public sealed record DrawnPart(string PartId, ImmutableArray<Vector3d> Points, double RadiusMm, bool Dashed);
+public sealed record DrawnPart(string PartId, ImmutableArray<Vector3d> Points, double RadiusMm, bool Dashed)
+{
+    /// <summary>Pieces near the narrowest place; what lies farther away is left out.</summary>
+    public ImmutableArray<DrawnPiece> Pieces { get; init; } = [];
+}
+
+/// <summary>A convex piece: all points within a radius of the hull of its corners.</summary>
+public sealed record DrawnPiece(ImmutableArray<Vector3d> Corners, double RadiusMm);
 
 /// <summary>The quantity over one coordinate, the others kept at the worst pose.</summary>
 public sealed record PlotCard(string Coordinate, string Label, string Unit, double At, ImmutableArray<PlotPoint> Points);

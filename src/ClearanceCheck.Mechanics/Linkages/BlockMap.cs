@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Collections.Immutable;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Mechanics.Numbers;
 using ClearanceCheck.Mechanics.Poses;
@@ -13,6 +14,10 @@ internal sealed class BlockMap(LinkageMotion motion)
 
     // Halvings of a block that resists the proof, each coordinate, before its derivatives are only read.
     private const int Refinements = 2;
+
+    // Followers are bounded over parts of a block about this wide, with a seam that overlaps.
+    private const double FollowerPartMm = 15;
+    private const double SeamMm = 1e-9;
 
     private readonly ConcurrentDictionary<DyadicCell, MotionBlock> known = new();
 
@@ -41,14 +46,10 @@ internal sealed class BlockMap(LinkageMotion motion)
         in DyadicCell block, in DyadicCell cell, int refinements, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate, ref bool started)
     {
         MotionBlock data = Block(block, refinements == 0);
-        if (data.Basis != CurvatureBasis.Unknown)
+        Span<Curvature> bounds = stackalloc Curvature[perCoordinate.Length];
+        if (data.TryBound(frameBody, body, anchors, bounds))
         {
-            for (int k = 0; k < perCoordinate.Length; k++)
-            {
-                Curvature own = data.Bound(k, frameBody, body, anchors);
-                perCoordinate[k] = started ? Curvature.Hull(perCoordinate[k], own) : own;
-            }
-
+            for (int k = 0; k < bounds.Length; k++) perCoordinate[k] = started ? Curvature.Hull(perCoordinate[k], bounds[k]) : bounds[k];
             started = true;
             return data.Basis;
         }
@@ -77,8 +78,8 @@ internal sealed class BlockMap(LinkageMotion motion)
         var halves = new double[d];
         motion.Box.Values(block.Center(d), settings);
         for (int k = 0; k < d; k++) halves[k] = block.Width(k, motion.Box) / 2;
-        Enclosure? proof = Enclosure.TryProve(motion.Linkage, centre.Bodies.ToArray(), settings, halves);
-        if (proof is not null && CornersAreInside(block, proof)) return new MotionBlock(proof.Jets);
+        Enclosure? proof = Enclosure.TryProve(motion.Linkage, motion.LinkageBodies(centre), settings, halves);
+        if (proof is not null && CornersAreInside(block, proof)) return new MotionBlock(motion.Followers, WithFollowers(proof), () => Parts(proof, settings, halves));
         return mayRead ? Read(block) : MotionBlock.Unknown;
     }
 
@@ -110,11 +111,39 @@ internal sealed class BlockMap(LinkageMotion motion)
             if (!pose.IsSolved) return MotionBlock.Unknown;
             motion.Box.Values(at, settings);
             read[node] = new MotionJet<Real>[d][];
-            for (int k = 0; k < d; k++) read[node][k] = LinkageDerivatives.Along(motion.Linkage, pose.Bodies.ToArray(), settings, k);
+            for (int k = 0; k < d; k++) read[node][k] = WithFollowers(LinkageDerivatives.Along(motion.Linkage, motion.LinkageBodies(pose), settings, k));
         }
 
-        return new MotionBlock(read);
+        return new MotionBlock(motion.Followers, read);
     }
+
+    // A direction divides by a length, so what its interval adds shrinks only as the block does: followers are bounded part by part.
+    private ImmutableArray<MotionJet<Interval>[][]> Parts(Enclosure proof, double[] centre, double[] halves)
+    {
+        int d = centre.Length, parts = 1;
+        int[] counts = [.. halves.Select(h => Math.Clamp((int)Math.Ceiling(2 * h / FollowerPartMm), 1, d > 2 ? 2 : 4))];
+        foreach (int count in counts) parts *= count;
+        var all = ImmutableArray.CreateBuilder<MotionJet<Interval>[][]>(parts);
+        var part = new Interval[d];
+        for (int i = 0; i < parts; i++)
+        {
+            for (int k = 0, rest = i; k < d; rest /= counts[k], k++)
+            {
+                double width = 2 * halves[k] / counts[k], low = centre[k] - halves[k] + (width * (rest % counts[k]));
+                // Rounding must leave no gap between one part and the next.
+                part[k] = new Interval(low - SeamMm, low + width + SeamMm);
+            }
+
+            all.Add(WithFollowers(proof.Over(centre, [.. part]) ?? proof));
+        }
+
+        return all.MoveToImmutable();
+    }
+
+    private MotionJet<Interval>[][] WithFollowers(Enclosure proof) => [.. proof.Jets.Select(WithFollowers)];
+
+    private MotionJet<T>[] WithFollowers<T>(MotionJet<T>[] jets)
+        where T : unmanaged, IReal<T> => [.. jets, .. motion.Followers.Select(f => FollowerJet.Of<T>(f, jets))];
 
     // The blocks that a cell meets: the one that holds it, or all that it spans.
     private List<DyadicCell> BlocksOver(DyadicCell cell)

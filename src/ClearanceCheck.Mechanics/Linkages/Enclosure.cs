@@ -23,11 +23,13 @@ internal sealed class Enclosure
     private readonly double[] slope;
     private readonly Interval[] box;
     private readonly Interval[] pose;
+    private readonly Interval[] remainder;
 
-    private Enclosure(Linkage linkage, RigidMotion[] bodies, double[] slope, Interval[] box, Interval[] pose, MotionJet<Interval>[][] jets)
+    private Enclosure(Linkage linkage, RigidMotion[] bodies, double[] slope, Interval[] box, Interval[] pose)
     {
-        (this.linkage, this.bodies, this.slope, this.box, this.pose, Jets) = (linkage, bodies, slope, box, pose, jets);
+        (this.linkage, this.bodies, this.slope, this.box, this.pose, Jets) = (linkage, bodies, slope, box, pose, []);
         n = linkage.Unknowns;
+        remainder = new Interval[n];
     }
 
     /// <summary>For each coordinate, for each body, its place and derivatives over the whole block.</summary>
@@ -46,7 +48,7 @@ internal sealed class Enclosure
         for (int k = 0; k < d; k++) SlopeColumn(linkage, centre, centreSettings, inverse, k, slope);
         var pose = new Interval[d];
         for (int k = 0; k < d; k++) pose[k] = Interval.From(centreSettings[k]) + Interval.Symmetric(halfWidths[k]);
-        var enclosure = new Enclosure(linkage, centre, slope, new Interval[n], pose, []);
+        var enclosure = new Enclosure(linkage, centre, slope, new Interval[n], pose);
         return enclosure.ProveSolution(inverse, centreSettings, halfWidths) && enclosure.ProveDerivatives(inverse) ? enclosure : null;
     }
 
@@ -67,6 +69,25 @@ internal sealed class Enclosure
         }
 
         return true;
+    }
+
+    /// <summary>The same over a part of the block, tighter: the solution is proved, so only its bounds and derivatives are made anew.</summary>
+    /// <param name="centreSettings">The block's centre, as it was proved about.</param>
+    /// <param name="part">The part's settings.</param>
+    public Enclosure? Over(double[] centreSettings, Interval[] part)
+    {
+        int d = part.Length;
+        var narrow = new Interval[n];
+        for (int i = 0; i < n; i++)
+        {
+            narrow[i] = remainder[i];
+            for (int k = 0; k < d; k++) narrow[i] += Interval.From(slope[(i * d) + k]) * (part[k] - Interval.From(centreSettings[k]));
+            narrow[i] = narrow[i].Intersect(box[i]);
+        }
+
+        var over = new Enclosure(linkage, bodies, slope, narrow, part);
+        double[] inverse = linkage.Jacobian(bodies, centreSettings).Inverse();
+        return over.ProveDerivatives(inverse) ? over : null;
     }
 
     private bool ProveSolution(double[] inverse, double[] centreSettings, double[] halfWidths)
@@ -91,6 +112,7 @@ internal sealed class Enclosure
 
             if (inside)
             {
+                next.CopyTo(remainder, 0);
                 for (int i = 0; i < n; i++) box[i] = predictor[i] + next[i];
                 return true;
             }

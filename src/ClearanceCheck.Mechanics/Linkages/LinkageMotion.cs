@@ -22,8 +22,19 @@ public sealed class LinkageMotion : IMovingSystem
     private long freeSolves;
 
     public LinkageMotion(Linkage linkage, PoseBox box, ImmutableArray<Stop> stops)
+        : this(linkage, box, stops, [])
     {
-        (Linkage, Box, Stops) = (linkage, box, stops);
+    }
+
+    /// <param name="linkage">The linkage.</param>
+    /// <param name="box">Its settings.</param>
+    /// <param name="stops">What cuts them.</param>
+    /// <param name="followers">Bodies that follow the linkage's; they are numbered after those, in order.</param>
+    /// <exception cref="ArgumentException">A follower rides on a body that is not the linkage's, or its two points are one.</exception>
+    public LinkageMotion(Linkage linkage, PoseBox box, ImmutableArray<Stop> stops, ImmutableArray<Follower> followers)
+    {
+        foreach (Follower follower in followers) Check(follower, linkage);
+        (Linkage, Box, Stops, Followers) = (linkage, box, stops, followers);
         solver = new LinkageSolver(linkage);
         blocks = new BlockMap(this);
     }
@@ -33,6 +44,9 @@ public sealed class LinkageMotion : IMovingSystem
     public PoseBox Box { get; }
 
     public ImmutableArray<Stop> Stops { get; }
+
+    /// <summary>Bodies that follow the linkage's: body number is the number of the linkage's bodies plus the place in this list.</summary>
+    public ImmutableArray<Follower> Followers { get; }
 
     // Two threads may solve the same kept pose at once; it counts once, so that the figure does not depend on the threads.
     public long Solves => kept.Count + Interlocked.Read(ref freeSolves);
@@ -56,12 +70,12 @@ public sealed class LinkageMotion : IMovingSystem
     }
 
     /// <summary>Solves a pose from bodies that are nearly there: those of the same pose before a point of the linkage was changed a little.</summary>
-    /// <param name="near">Places of all bodies.</param>
+    /// <param name="near">Places of the linkage's bodies; what comes after those, followers, is not read.</param>
     /// <param name="pose">The pose, mm or rad.</param>
     public SolvedPose Near(ReadOnlySpan<RigidMotion> near, ReadOnlySpan<double> pose)
     {
-        RigidMotion[]? bodies = solver.Solve(near, pose, pose);
-        return bodies is null ? new SolvedPose(PoseAnswerKind.NotSolved, default) : new SolvedPose(PoseAnswerKind.Solved, bodies);
+        RigidMotion[]? bodies = solver.Solve(near[..Linkage.Bodies.Length], pose, pose);
+        return bodies is null ? new SolvedPose(PoseAnswerKind.NotSolved, default) : WithFollowers(bodies);
     }
 
     public bool IsUnreachable(in DyadicCell cell)
@@ -76,6 +90,33 @@ public sealed class LinkageMotion : IMovingSystem
 
     public CurvatureBasis Curvatures(in DyadicCell cell, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate) =>
         blocks.Bound(cell, frameBody, body, anchors, perCoordinate);
+
+    /// <summary>The places of the linkage's own bodies in a solved pose, without its followers.</summary>
+    internal RigidMotion[] LinkageBodies(SolvedPose pose) => pose.Bodies.Span[..Linkage.Bodies.Length].ToArray();
+
+    private static void Check(Follower follower, Linkage linkage)
+    {
+        int bodies = linkage.Bodies.Length;
+        if (follower.FirstBody < 0 || follower.FirstBody >= bodies || follower.SecondBody < 0 || follower.SecondBody >= bodies)
+            throw new ArgumentException($"{follower.Name} rides on a body that the linkage does not have.", nameof(follower));
+        if (!((follower.SecondPoint - follower.FirstPoint).Length > Follower.ShortestMm))
+            throw new ArgumentException($"The two points of {follower.Name} are one.", nameof(follower));
+    }
+
+    // A follower without a direction leaves the pose without an answer: nothing may be called clear there.
+    private SolvedPose WithFollowers(RigidMotion[] bodies)
+    {
+        if (Followers.IsEmpty) return new SolvedPose(PoseAnswerKind.Solved, bodies);
+        var all = new RigidMotion[bodies.Length + Followers.Length];
+        bodies.CopyTo(all, 0);
+        for (int i = 0; i < Followers.Length; i++)
+        {
+            if (Followers[i].Pose(bodies) is not { } pose) return new SolvedPose(PoseAnswerKind.NotSolved, default);
+            all[bodies.Length + i] = pose;
+        }
+
+        return new SolvedPose(PoseAnswerKind.Solved, all);
+    }
 
     private SolvedPose Solve(in DyadicPose pose)
     {
@@ -100,7 +141,7 @@ public sealed class LinkageMotion : IMovingSystem
             if (at.IsSolved)
             {
                 Box.Values(pose, settings);
-                return at.Bodies.ToArray();
+                return LinkageBodies(at);
             }
 
             if (!pose.TryParent(Box.Dimensions, out pose)) break;
@@ -113,7 +154,7 @@ public sealed class LinkageMotion : IMovingSystem
     private SolvedPose Walk(RigidMotion[] start, ReadOnlySpan<double> from, ReadOnlySpan<double> settings)
     {
         RigidMotion[]? bodies = solver.Solve(start, from, settings);
-        if (bodies is not null) return new SolvedPose(PoseAnswerKind.Solved, bodies);
+        if (bodies is not null) return WithFollowers(bodies);
         Span<Interval> at = stackalloc Interval[settings.Length];
         for (int i = 0; i < at.Length; i++) at[i] = Interval.From(settings[i]);
         return new SolvedPose(ReachProof.Excludes(Linkage, at) ? PoseAnswerKind.Unreachable : PoseAnswerKind.NotSolved, default);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Mechanics.Numbers;
 using ClearanceCheck.Mechanics.Poses;
@@ -10,13 +11,24 @@ internal sealed class MotionBlock
     /// <summary>What read second derivatives are multiplied by: twice for what lies between the nodes, twice for a danger.</summary>
     public const double ReadFactor = 4;
 
+    private readonly ImmutableArray<Follower> followers = [];
     private readonly MotionJet<Interval>[][]? enclosed;
+    private readonly Lazy<ImmutableArray<MotionJet<Interval>[][]>>? parts;
     private readonly MotionJet<Real>[][][]? read;
 
-    public MotionBlock(MotionJet<Interval>[][] enclosed) => (this.enclosed, Basis) = (enclosed, CurvatureBasis.Enclosed);
+    /// <param name="followers">The bodies that come last in each list of jets.</param>
+    /// <param name="enclosed">For each coordinate, each body: over the whole block.</param>
+    /// <param name="parts">The same over parts that cover the block, made when a follower is first asked for.</param>
+    public MotionBlock(ImmutableArray<Follower> followers, MotionJet<Interval>[][] enclosed, Func<ImmutableArray<MotionJet<Interval>[][]>> parts)
+    {
+        (this.followers, this.enclosed, Basis) = (followers, enclosed, CurvatureBasis.Enclosed);
+        this.parts = new(parts);
+    }
 
+    /// <param name="followers">The bodies that come last in each list of jets.</param>
     /// <param name="read">For each node, each coordinate, each body.</param>
-    public MotionBlock(MotionJet<Real>[][][] read) => (this.read, Basis) = (read, CurvatureBasis.Read);
+    public MotionBlock(ImmutableArray<Follower> followers, MotionJet<Real>[][][] read) =>
+        (this.followers, this.read, Basis) = (followers, read, CurvatureBasis.Read);
 
     private MotionBlock() => Basis = CurvatureBasis.Unknown;
 
@@ -24,13 +36,26 @@ internal sealed class MotionBlock
 
     public CurvatureBasis Basis { get; }
 
-    public Curvature Bound(int coordinate, int frameBody, int body, ReadOnlySpan<Vector3d> anchors)
+    /// <summary>Bounds, coordinate by coordinate, the second derivatives of a body's points; false when one has no bound over this block.</summary>
+    public bool TryBound(int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate)
+    {
+        if (Basis == CurvatureBasis.Unknown) return false;
+        for (int k = 0; k < perCoordinate.Length; k++)
+        {
+            perCoordinate[k] = Bound(k, frameBody, body, anchors);
+            if (!double.IsFinite(perCoordinate[k].Length)) return false;
+        }
+
+        return true;
+    }
+
+    private Curvature Bound(int coordinate, int frameBody, int body, ReadOnlySpan<Vector3d> anchors)
     {
         bool started = false;
         Curvature hull = Curvature.None;
         foreach (Vector3d anchor in anchors)
         {
-            Curvature own = enclosed is not null ? Enclosed(enclosed[coordinate], frameBody, body, anchor) : Read(coordinate, frameBody, body, anchor);
+            Curvature own = enclosed is not null ? Enclosed(coordinate, frameBody, body, anchor) : Read(coordinate, frameBody, body, anchor);
             hull = started ? Curvature.Hull(hull, own) : own;
             started = true;
         }
@@ -38,9 +63,19 @@ internal sealed class MotionBlock
         return hull;
     }
 
-    private static Curvature Enclosed(MotionJet<Interval>[] jets, int frameBody, int body, Vector3d anchor)
+    private Curvature Enclosed(int coordinate, int frameBody, int body, Vector3d anchor)
     {
-        Vector3<Taylor2<Interval>> path = frameBody == 0 ? jets[body].Apply(anchor) : jets[body].ApplyInFrame(jets[frameBody], anchor);
+        int first = enclosed![coordinate].Length - followers.Length;
+        if (frameBody < first && body < first) return Enclosed(enclosed[coordinate], frameBody, body, anchor);
+        ImmutableArray<MotionJet<Interval>[][]> over = parts!.Value;
+        Curvature hull = Enclosed(over[0][coordinate], frameBody, body, anchor);
+        for (int i = 1; i < over.Length; i++) hull = Curvature.Hull(hull, Enclosed(over[i][coordinate], frameBody, body, anchor));
+        return hull;
+    }
+
+    private Curvature Enclosed(MotionJet<Interval>[] jets, int frameBody, int body, Vector3d anchor)
+    {
+        Vector3<Taylor2<Interval>> path = RelativePath.Of<Interval>(followers, jets, frameBody, body, anchor);
         Interval x = path.X.Second, y = path.Y.Second, z = path.Z.Second;
         double square = (x.Magnitude * x.Magnitude) + (y.Magnitude * y.Magnitude) + (z.Magnitude * z.Magnitude);
         return new Curvature(x.Low, x.High, y.Low, y.High, z.Low, z.High, Math.Sqrt(square) * (1 + 1e-14));
@@ -52,7 +87,7 @@ internal sealed class MotionBlock
         foreach (MotionJet<Real>[][] node in read!)
         {
             MotionJet<Real>[] jets = node[coordinate];
-            Vector3<Taylor2<Real>> path = frameBody == 0 ? jets[body].Apply(anchor) : jets[body].ApplyInFrame(jets[frameBody], anchor);
+            Vector3<Taylor2<Real>> path = RelativePath.Of<Real>(followers, jets, frameBody, body, anchor);
             largest = Math.Max(largest, new Vector3d(path.X.Second.Value, path.Y.Second.Value, path.Z.Second.Value).Length);
         }
 

@@ -32,5 +32,19 @@ internal readonly record struct MotionJet<T>(
             Vector3<Taylor2<T>>.Dot(frame.ColumnZ, apart));
     }
 
+    /// <summary>The same for two bodies that share a point: only their turning counts.</summary>
+    /// <param name="frame">The body that looks.</param>
+    /// <param name="joint">The point they share, measured state.</param>
+    /// <param name="point">The point looked at.</param>
+    public Vector3<Taylor2<T>> ApplyInFrameAbout(in MotionJet<T> frame, Vector3d joint, Vector3d point)
+    {
+        Vector3d arm = point - joint;
+        Vector3<Taylor2<T>> turned = (ColumnX * Taylor2<T>.From(arm.X)) + (ColumnY * Taylor2<T>.From(arm.Y)) + (ColumnZ * Taylor2<T>.From(arm.Z));
+        return Column(joint) + new Vector3<Taylor2<T>>(
+            Vector3<Taylor2<T>>.Dot(frame.ColumnX, turned),
+            Vector3<Taylor2<T>>.Dot(frame.ColumnY, turned),
+            Vector3<Taylor2<T>>.Dot(frame.ColumnZ, turned));
+    }
+
     private static Vector3<Taylor2<T>> Column(Vector3d v) => Vector3<Taylor2<T>>.From(v);
 }

@@ -1,7 +1,7 @@
 namespace ClearanceCheck.Mechanics.Numbers;
 
 /// <summary>A number that joint equations can be written in: plain, interval, or with derivatives.</summary>
-/// <remarks>Only + - x / : what all machines compute alike, and what intervals can enclose tightly.</remarks>
+/// <remarks>Only + - x / and square roots: what all machines compute alike, and what intervals can enclose tightly.</remarks>
 public interface IReal<T>
     where T : unmanaged, IReal<T>
 {
@@ -19,4 +19,7 @@ public interface IReal<T>
 
     /// <summary>The square; never negative for an interval, which the product of two equal intervals would be.</summary>
     static abstract T Square(T a);
+
+    /// <summary>The square root. Of an interval that reaches below zero nothing is known; of a plain number below zero it is not a number.</summary>
+    static abstract T Sqrt(T a);
 }

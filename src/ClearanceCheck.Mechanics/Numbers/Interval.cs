@@ -52,6 +52,11 @@ public readonly record struct Interval(double Low, double High) : IReal<Interval
         return new Interval(Math.Max(0, least), Math.BitIncrement(Math.Max(low, high)));
     }
 
+    // IEEE 754 rounds square roots to nearest as well.
+    public static Interval Sqrt(Interval a) => a.Low >= 0 && a.High >= a.Low
+        ? new Interval(Math.Max(0, Math.BitDecrement(Math.Sqrt(a.Low))), Math.BitIncrement(Math.Sqrt(a.High)))
+        : Everything;
+
     /// <summary>The smallest interval that holds both.</summary>
     public static Interval Hull(Interval a, Interval b) => new(Math.Min(a.Low, b.Low), Math.Max(a.High, b.High));
 

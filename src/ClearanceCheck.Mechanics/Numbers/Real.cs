@@ -16,4 +16,6 @@ public readonly record struct Real(double Value) : IReal<Real>
     public static Real operator /(Real a, Real b) => new(a.Value / b.Value);
 
     public static Real Square(Real a) => new(a.Value * a.Value);
+
+    public static Real Sqrt(Real a) => new(Math.Sqrt(a.Value));
 }

@@ -25,4 +25,10 @@ public readonly record struct Tangent<T>(T Value, T First) : IReal<Tangent<T>>
         T half = a.Value * a.First;
         return new(T.Square(a.Value), half + half);
     }
+
+    public static Tangent<T> Sqrt(Tangent<T> a)
+    {
+        T root = T.Sqrt(a.Value);
+        return new(root, a.First / (root + root));
+    }
 }

@@ -37,4 +37,11 @@ public readonly record struct Taylor2<T>(T Value, T First, T Second) : IReal<Tay
         T bend = T.Square(a.First) + (a.Value * a.Second);
         return new(T.Square(a.Value), cross + cross, bend + bend);
     }
+
+    public static Taylor2<T> Sqrt(Taylor2<T> a)
+    {
+        // r r = a: 2 r r' = a', 2 (r'^2 + r r'') = a''.
+        T root = T.Sqrt(a.Value), twice = root + root, first = a.First / twice, square = T.Square(first);
+        return new(root, first, (a.Second - (square + square)) / twice);
+    }
 }

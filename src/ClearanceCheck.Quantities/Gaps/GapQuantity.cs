@@ -1,12 +1,14 @@
-using ClearanceCheck.Geometry.Shapes;
+using System.Collections.Immutable;
 using ClearanceCheck.Mechanics.Poses;
 using ClearanceCheck.Quantities.Propagation;
+using ClearanceCheck.Quantities.Shapes;
 using ClearanceCheck.Sweeping;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Quantities.Gaps;
 
 /// <summary>The smallest distance between two surfaces, mm; negative when they overlap.</summary>
+/// <remarks>Of two parts that overlap it is known how deep they do at least: one piece of one against one piece of the other.</remarks>
 public sealed class GapQuantity : Quantity
 {
     public override string Id => "gap";
@@ -25,52 +27,69 @@ public sealed class GapQuantity : Quantity
     {
         if (second is null) return "a gap needs two parts";
         foreach (Part part in new[] { first, second })
-            if (part.Form is not PartForm.Chain) return $"{part.Name} has no shape that a gap could be measured to";
+            if (!PartShapes.HasShape(part)) return $"{part.Name} has no shape that a gap could be measured to";
         return null;
     }
 
     public override Measurement Measure(MeasureRequest request)
     {
         (Part first, Part second) = (request.First, request.Second!);
-        if (PairPlan.For(request.Motion, first.Body, second.Body) is not { } plan)
+        if (PairPlan.For(request.Motion, first, second) is not { } plan)
             return new Measurement { NotEvaluated = $"{first.Name} and {second.Name} ride on two axles, which can't be moved together yet" };
-        ReadOnlySpan<double> parameters = request.Motion.Parameters.Span;
-        Extreme? least = plan.Module is { } module
-            ? Sweep.LeastGap(
-                module.Motion, plan.FirstBody, Chain(first, parameters), plan.SecondBody, Chain(second, parameters), PairPlan.Settings(request, request.Ceiling))
-            : Still(first, second, parameters);
-        if (least is null) return new Measurement { NotEvaluated = "all of one part lies within the zone in which it is meant to touch" };
-        return ExtremeMeasurement.Of(request, plan, least, [first, second], mm => mm, at => Value(request, plan, at));
+        var pairs = MemberPairs(request, request.Motion.Parameters.Span);
+        List<Measurement> measured = [];
+        foreach ((int i, int j, SweptSolid a, SweptSolid b) in pairs)
+        {
+            Measurement own = ExtremeMeasurement.Of(
+                request, plan, Least(request, plan, a, b), [first, second], mm => mm, (at, seen) => ValueOf(request, at, i, j, seen));
+            if (own.NotEvaluated is not null) return own;
+            measured.Add(own);
+        }
+
+        return measured.Count == 0
+            ? new Measurement { NotEvaluated = "all of one part lies within the zone in which it is meant to touch" }
+            : MemberMeasurements.Merged(measured, PairPlan.Settings(request, request.Ceiling).ReachMm);
     }
 
     public override double? At(MeasureRequest request, ReadOnlySpan<double> pose)
     {
-        if (PairPlan.For(request.Motion, request.First.Body, request.Second!.Body) is not { } plan) return null;
-        SolvedPose? solved = plan.Module?.Motion.At(pose);
+        if (PairPlan.For(request.Motion, request.First, request.Second!) is not { } plan) return null;
+        SolvedPose? solved = plan.Module is null || pose.IsEmpty ? null : plan.Module.Motion.At(pose);
         if (solved is { IsSolved: false }) return null;
-        return Value(request, plan, new Snapshot(request.Motion.Parameters, plan.Module, solved));
+        var at = new Snapshot(request.Motion.Parameters, solved is null ? null : plan.Module, solved);
+        double least = double.PositiveInfinity;
+        foreach ((_, _, SweptSolid a, SweptSolid b) in MemberPairs(request, request.Motion.Parameters.Span)) least = Math.Min(least, Gap(a, b, at));
+        return double.IsPositiveInfinity(least) ? double.NaN : least;
     }
 
-    private static CapsuleChain Chain(Part part, ReadOnlySpan<double> parameters) => PartSolids.Chain((PartForm.Chain)part.Form, parameters);
+    private static Extreme Least(MeasureRequest request, PairPlan plan, SweptSolid a, SweptSolid b) => plan.Module is null
+        ? Sweep.StillGap(((RigidSolid)a).Solid, ((RigidSolid)b).Solid)
+        : Sweep.LeastGap(plan.Module.Motion, a, b, PairPlan.Settings(request, request.Ceiling) with { FloorMm = request.FloorMm });
 
-    private static double Value(MeasureRequest request, PairPlan plan, Snapshot at)
+    // Members that are left of each part, by their numbers, so that the same two are found again with other parameters.
+    private static List<(int First, int Second, SweptSolid A, SweptSolid B)> MemberPairs(MeasureRequest request, ReadOnlySpan<double> parameters)
     {
-        ReadOnlySpan<double> parameters = at.Parameters.Span;
-        return plan.Module is null
-            ? Still(request.First, request.Second!, parameters)?.Value ?? double.NaN
-            : Sweep.GapAt(Chain(request.First, parameters), Chain(request.Second!, parameters), at.Relative(plan.FirstBody, plan.SecondBody)).Gap;
+        (Part first, Part second) = (request.First, request.Second!);
+        ImmutableArray<ShapeMember?> a = MeantContact.Judged(first, second, request.Motion, parameters);
+        ImmutableArray<ShapeMember?> b = MeantContact.Judged(second, first, request.Motion, parameters);
+        var pairs = new List<(int, int, SweptSolid, SweptSolid)>();
+        for (int i = 0; i < a.Length; i++)
+            for (int j = 0; j < b.Length; j++)
+                if (a[i] is { } one && b[j] is { } other) pairs.Add((i, j, one.Swept, other.Swept));
+        return pairs;
     }
 
-    private static Extreme? Still(Part first, Part second, ReadOnlySpan<double> parameters)
+    private static double ValueOf(MeasureRequest request, Snapshot at, int first, int second, Basin seen)
     {
-        Extreme? least = null;
-        foreach (CapsuleChain a in MeantContact.Judged(first, parameters))
-            foreach (CapsuleChain b in MeantContact.Judged(second, parameters))
-            {
-                Extreme own = Sweep.StillGap(a, b);
-                if (least is null || own.Value < least.Value) least = own;
-            }
+        foreach ((int i, int j, SweptSolid a, SweptSolid b) in MemberPairs(request, at.Parameters.Span))
+            if (i == first && j == second) return Gap(a, b, at, seen);
+        return double.NaN;
+    }
 
-        return least;
+    // Of an overlap one piece of each says how deep it is at least; the same two say how that changes.
+    private static double Gap(SweptSolid a, SweptSolid b, Snapshot at, Basin? seen = null)
+    {
+        if (seen is { Value: <= 0 } && a is RigidSolid && b is RigidSolid) return Sweep.PieceGapAt(a, b, at.Pose, seen.Witness);
+        return at.Pose is null ? Sweep.StillGap(((RigidSolid)a).Solid, ((RigidSolid)b).Solid).Value : Sweep.GapAt(a, b, at.Pose, seen?.Witness);
     }
 }

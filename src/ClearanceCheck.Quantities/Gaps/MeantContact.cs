@@ -1,29 +1,81 @@
 using System.Collections.Immutable;
-using ClearanceCheck.Geometry;
 using ClearanceCheck.Geometry.Shapes;
+using ClearanceCheck.Kinematics;
+using ClearanceCheck.Quantities.Shapes;
+using ClearanceCheck.Sweeping;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Quantities.Gaps;
 
-/// <summary>Where two parts are meant to touch: all over by <c>touches</c>, or near the clips that hold a part on the body of the other.</summary>
+/// <summary>Where two parts are meant to touch: all over by <c>touches</c>, or near the places at which one is joined to the other's body.</summary>
 public static class MeantContact
 {
-    /// <summary>True when one part names the other under <c>touches</c>: the pair is not judged.</summary>
+    /// <summary>True when one part names the other under <c>touches</c>: their gap is not judged, only how deep they run into each other.</summary>
     public static bool WholePair(Part first, Part second) => first.Touches.Contains(second.Id) || second.Touches.Contains(first.Id);
 
-    /// <summary>The radius around a part's clips within which contact with parts of its own body is meant, mm; null without clips.</summary>
-    public static double? RadiusMm(Part part, ReadOnlySpan<double> parameters) => part.Form is PartForm.Chain { JoinedEnds.IsEmpty: false } chain
-        ? Math.Max(Defaults.JoinedEndMm, Defaults.JoinedEndDiameters * chain.OutsideDiameter.At(parameters))
-        : null;
-
-    /// <summary>What of a chain is judged against another part that rides on the same body.</summary>
-    public static ImmutableArray<CapsuleChain> Judged(Part part, ReadOnlySpan<double> parameters)
+    /// <summary>The places at which a part is joined to the body that another part is fixed to; empty where it is joined to none.</summary>
+    public static ImmutableArray<JoinedPlace> Places(Part part, Part other, ReadOnlySpan<double> parameters)
     {
-        var form = (PartForm.Chain)part.Form;
-        CapsuleChain whole = PartSolids.Chain(form, parameters);
-        if (RadiusMm(part, parameters) is not { } radius) return [whole];
-        var centres = ImmutableArray.CreateBuilder<Vector3d>();
-        foreach (int end in form.JoinedEnds) centres.Add(form.Path[end].At(parameters));
-        return PartSolids.Outside(whole, centres.ToImmutable(), radius);
+        var places = ImmutableArray.CreateBuilder<JoinedPlace>();
+        if (!other.Form.Ends.IsEmpty) return [];
+        switch (part.Form)
+        {
+            case PartForm.Chain chain when part.Body == other.Body:
+                foreach (int end in chain.JoinedEnds)
+                    places.Add(new JoinedPlace(part.Body, chain.Path[end].At(parameters), Radius(chain.OutsideDiameter.At(parameters)), "a clip"));
+                break;
+            case PartForm.Coil coil:
+                double across = coil.OutsideDiameter.At(parameters) / 2, wire = coil.Wire.At(parameters);
+                Add(coil.Lower, Math.Sqrt((across * across) + (4 * wire * wire)), "its lower seat", parameters);
+                Add(coil.Upper, Math.Sqrt((across * across) + (4 * wire * wire)), "its upper seat", parameters);
+                break;
+            default:
+                double thickest = Thickest(part.Form, parameters);
+                for (int i = 0; i < part.Form.Ends.Length; i++) Add(part.Form.Ends[i], Radius(thickest), i == 0 ? "its first end" : "its second end", parameters);
+                break;
+        }
+
+        return places.ToImmutable();
+
+        void Add(Place place, double radius, string words, ReadOnlySpan<double> values)
+        {
+            if (place.Body == other.Body) places.Add(new JoinedPlace(place.Body, place.At.At(values), radius, words));
+        }
+    }
+
+    /// <summary>What of a part's shape is judged against another part: its members without what lies near its joined places; null for a member of which nothing is left.</summary>
+    public static ImmutableArray<ShapeMember?> Judged(Part part, Part other, VehicleMotion motion, ReadOnlySpan<double> parameters)
+    {
+        ImmutableArray<ShapeMember> whole = PartShapes.Of(part, motion, parameters);
+        ImmutableArray<JoinedPlace> places = WholePair(part, other) ? [] : Places(part, other, parameters);
+        return [.. whole.Select(m => places.IsEmpty ? m : Cut(m, places))];
+    }
+
+    private static double Radius(double diameterMm) => Math.Max(Defaults.JoinedEndMm, Defaults.JoinedEndDiameters * diameterMm);
+
+    private static double Thickest(PartForm form, ReadOnlySpan<double> parameters) => form switch
+    {
+        PartForm.Link link => link.OutsideDiameter.At(parameters),
+        PartForm.Shock { Sleeves: { } sleeves } => sleeves.TubeDiameter.At(parameters),
+        PartForm.Shaft shaft => shaft.Sleeves.TubeDiameter.At(parameters),
+        _ => 0,
+    };
+
+    private static ShapeMember? Cut(ShapeMember member, ImmutableArray<JoinedPlace> places)
+    {
+        SweptSolid? left = member.Swept switch
+        {
+            RigidSolid { Solid: CapsuleChain chain } rigid => ChainCut.Outside(chain, places) is { } rest ? rigid with { Solid = rest } : null,
+            BlendedChain wire => Outside(wire, places),
+            _ => member.Swept,
+        };
+        return left is null ? null : member with { Swept = left };
+    }
+
+    // Shares grow along each helix, so what is near a seat is cut where the wire begins and ends: the points in between stay.
+    private static BlendedChain? Outside(BlendedChain wire, ImmutableArray<JoinedPlace> places)
+    {
+        int[] kept = [.. Enumerable.Range(0, wire.Points.Length).Where(i => places.All(p => (wire.Points[i] - p.At).Length > p.RadiusMm))];
+        return kept.Length == 0 ? null : wire with { Points = [.. kept.Select(i => wire.Points[i])], Shares = [.. kept.Select(i => wire.Shares[i])] };
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ClearanceCheck.Geometry;
 using ClearanceCheck.Sweeping;
 using ClearanceCheck.Vehicles;
 
@@ -15,20 +14,20 @@ internal static class ExtremeMeasurement
     /// <param name="extreme">What the sweep found.</param>
     /// <param name="parts">The parts that the value depends on.</param>
     /// <param name="convert">From the sweep's mm to the quantity's unit.</param>
-    /// <param name="value">The value to be made least, in a pose with given parameters.</param>
+    /// <param name="value">The value to be made least, in a pose with given parameters, near where it was seen.</param>
     public static Measurement Of(
-        MeasureRequest request, PairPlan plan, Extreme extreme, IReadOnlyList<Part> parts, Func<double, double> convert, Func<Snapshot, double> value)
+        MeasureRequest request, PairPlan plan, Extreme extreme, IReadOnlyList<Part> parts, Func<double, double> convert, Func<Snapshot, Basin, double> value)
     {
         var none = new Measurement { Cells = extreme.Cells, Module = plan.Module };
         if (Fault(extreme) is { } fault) return none with { NotEvaluated = fault };
+        if (extreme.RefusedAtRoot && request.IsRoughBeyondCeiling) return Rough(request, none, extreme, parts, convert);
         var propagation = new PosePropagation(request.Motion, plan.Module);
         var places = ImmutableArray.CreateBuilder<WorstPlace>();
         foreach (Basin basin in extreme.Basins)
         {
-            if (propagation.At(parts, basin.Pose, value) is not { } u) return none with { NotEvaluated = NoPropagation };
-            RigidMotion frame = plan.Module?.Motion.At(basin.Pose.AsSpan())[plan.FirstBody] ?? RigidMotion.Identity;
+            if (propagation.At(parts, basin.Pose, at => value(at, basin)) is not { } u) return none with { NotEvaluated = NoPropagation };
             places.Add(new WorstPlace(
-                convert(basin.Value), basin.Pose, frame.Apply(basin.Witness.OnFirst), frame.Apply(basin.Witness.OnSecond), u.StandardUncertainty, u.Shares, u.ActiveStops, u.EndsAtNoStop));
+                convert(basin.Value), basin.Pose, basin.Witness.OnFirst, basin.Witness.OnSecond, u.StandardUncertainty, u.Shares, u.ActiveStops, u.EndsAtNoStop));
         }
 
         return none with
@@ -39,6 +38,20 @@ internal static class ExtremeMeasurement
             Places = places.ToImmutable(),
             RefusedAtRoot = extreme.RefusedAtRoot,
             BudgetSpent = extreme.BudgetSpent,
+        };
+    }
+
+    // Beyond the ceiling no verdict hangs on the give or take, and 2 k u of the coarsest reading is inside the ceiling's guard.
+    private static Measurement Rough(MeasureRequest request, Measurement none, Extreme extreme, IReadOnlyList<Part> parts, Func<double, double> convert)
+    {
+        double u = parts.Max(part => PairPlan.RoughUncertaintyMm(request.Motion.Vehicle, part));
+        return none with
+        {
+            Value = convert(extreme.Value),
+            Bound = convert(extreme.Bound),
+            Grade = extreme.Grade,
+            Places = [.. extreme.Basins.Take(1).Select(b => new WorstPlace(convert(b.Value), b.Pose, b.Witness.OnFirst, b.Witness.OnSecond, u, [], [], false))],
+            RefusedAtRoot = true,
         };
     }
 

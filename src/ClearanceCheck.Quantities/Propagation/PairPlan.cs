@@ -4,18 +4,28 @@ using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Quantities.Propagation;
 
-/// <summary>Which module moves two places against each other, under which body numbers, and how finely to search.</summary>
+/// <summary>Which module moves two parts against each other, and how finely to search.</summary>
 /// <param name="Module">Null when they never move against each other.</param>
-public sealed record PairPlan(AxleModule? Module, int FirstBody, int SecondBody)
+public sealed record PairPlan(AxleModule? Module)
 {
-    /// <summary>Places two bodies in one module; null when they ride on two axles, which no module holds together yet.</summary>
-    public static PairPlan? For(VehicleMotion motion, string firstBody, string secondBody)
+    /// <summary>Places two parts in one module; null when they ride on two axles, which no module holds together yet.</summary>
+    public static PairPlan? For(VehicleMotion motion, Part first, Part second) =>
+        For(motion, [.. motion.CarriersOf(first), .. motion.CarriersOf(second)]);
+
+    /// <summary>Places bodies in one module.</summary>
+    public static PairPlan? For(VehicleMotion motion, params IReadOnlyList<string> bodies)
     {
-        (AxleModule? first, int a) = motion.Find(firstBody);
-        (AxleModule? second, int b) = motion.Find(secondBody);
-        if (first is not null && second is not null && first != second) return null;
-        AxleModule? module = first ?? second;
-        return a == b ? new PairPlan(null, a, b) : new PairPlan(module, a, b);
+        AxleModule? module = null;
+        var numbers = new HashSet<int>();
+        foreach (string body in bodies)
+        {
+            (AxleModule? own, int number) = motion.Find(body);
+            if (own is not null && module is not null && own != module) return null;
+            module ??= own;
+            numbers.Add(number);
+        }
+
+        return new PairPlan(numbers.Count > 1 ? module : null);
     }
 
     /// <summary>Settings of the search: narrow where the readings are fine, coarse where they are coarse.</summary>
@@ -34,7 +44,8 @@ public sealed record PairPlan(AxleModule? Module, int FirstBody, int SecondBody)
         {
             ToleranceMm = request.ToleranceMm ?? Math.Clamp(u / 5, 0.1, 1.0),
             CeilingMm = ceilingMm,
-            ReachMm = Math.Max(2, 2 * request.CoverageFactor * u),
+            LooksOnceBeyondCeiling = request.IsRoughBeyondCeiling,
+            ReachMm = request.ReachMm ?? Math.Max(2, 2 * request.CoverageFactor * u),
         };
     }
 

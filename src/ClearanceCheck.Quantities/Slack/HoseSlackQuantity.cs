@@ -31,32 +31,33 @@ public sealed class HoseSlackQuantity : Quantity
     public override Measurement Measure(MeasureRequest request)
     {
         var hose = (PartForm.Hose)request.First.Form;
-        if (PairPlan.For(request.Motion, hose.Upper.Body, hose.Lower.Body) is not { } plan)
+        if (PairPlan.For(request.Motion, request.First, request.First) is not { } plan)
             return new Measurement { NotEvaluated = $"the ends of {request.First.Name} ride on two axles, which can't be moved together yet" };
         ReadOnlySpan<double> parameters = request.Motion.Parameters.Span;
         Vector3d upper = hose.Upper.At.At(parameters), lower = hose.Lower.At.At(parameters);
         double free = hose.FreeLength.At(parameters);
         // Slack at least s percent means a chord of at most L / (1 + s/100): beyond a ceiling of slack, shorter chords are not looked at.
         double ceiling = double.IsFinite(request.Ceiling) ? free / (1 + (request.Ceiling / 100)) : double.PositiveInfinity;
+        (int above, int below) = (request.Motion.Find(hose.Upper.Body).Number, request.Motion.Find(hose.Lower.Body).Number);
         Extreme longest = plan.Module is { } module
-            ? Sweep.LongestChord(module.Motion, plan.FirstBody, upper, plan.SecondBody, lower, PairPlan.Settings(request, ceiling))
+            ? Sweep.LongestChord(module.Motion, above, upper, below, lower, PairPlan.Settings(request, ceiling))
             : Still(upper, lower);
         return ExtremeMeasurement.Of(
-            request, plan, longest, [request.First], chord => Percent(free, chord), at => Percent(hose, plan, at));
+            request, plan, longest, [request.First], chord => Percent(free, chord), (at, _) => Percent(request, hose, at));
     }
 
     public override double? At(MeasureRequest request, ReadOnlySpan<double> pose)
     {
         var hose = (PartForm.Hose)request.First.Form;
-        if (PairPlan.For(request.Motion, hose.Upper.Body, hose.Lower.Body) is not { } plan) return null;
+        if (PairPlan.For(request.Motion, request.First, request.First) is not { } plan) return null;
         SolvedPose? solved = plan.Module?.Motion.At(pose);
-        return solved is { IsSolved: false } ? null : Percent(hose, plan, new Snapshot(request.Motion.Parameters, plan.Module, solved));
+        return solved is { IsSolved: false } ? null : Percent(request, hose, new Snapshot(request.Motion.Parameters, plan.Module, solved));
     }
 
-    private static double Percent(PartForm.Hose hose, PairPlan plan, Snapshot at)
+    private static double Percent(MeasureRequest request, PartForm.Hose hose, Snapshot at)
     {
         ReadOnlySpan<double> parameters = at.Parameters.Span;
-        RigidMotion lowerInUpper = at.Relative(plan.FirstBody, plan.SecondBody);
+        RigidMotion lowerInUpper = at.Relative(request.Motion.Find(hose.Upper.Body).Number, request.Motion.Find(hose.Lower.Body).Number);
         double chord = (lowerInUpper.Apply(hose.Lower.At.At(parameters)) - hose.Upper.At.At(parameters)).Length;
         return Percent(hose.FreeLength.At(parameters), chord);
     }

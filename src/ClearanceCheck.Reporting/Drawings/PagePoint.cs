@@ -16,6 +16,9 @@ internal readonly record struct PagePoint(double X, double Y)
 
     public PagePoint UnitOr(PagePoint fallback) => Length > 1e-9 ? this * (1 / Length) : fallback;
 
+    // What a record writes of itself holds its properties, and a turned point holds a turned point.
+    public override string ToString() => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"({X}, {Y})");
+
     public static double Dot(PagePoint a, PagePoint b) => (a.X * b.X) + (a.Y * b.Y);
 
     /// <summary>Distance from this point to a stretch of line.</summary>

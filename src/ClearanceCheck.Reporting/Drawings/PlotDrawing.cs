@@ -14,9 +14,10 @@ internal static class PlotDrawing
     private const double Right = 312;
     private const double Top = 34;
     private const double Bottom = 220;
+    private const double WordHeight = 20;
 
     public static string Caption(PlotCard plot, Finding finding) =>
-        $"{VisibleText.Typed(finding.Quantity.Name)} over {VisibleText.Typed(plot.Label)}, everything else kept in the worst pose. Grey band: give or take. Striped: out of reach, a stop is in the way.";
+        $"{VisibleText.Typed(finding.Quantity.Name)} over {VisibleText.Typed(plot.Label)}, everything else kept in the worst pose. Grey band: give or take. Striped: out of reach, a stop is in the way.{(plot.Points.Any(p => Figures.IsOverlap(p.Value, finding.Quantity)) ? " Below zero the two overlap." : "")}";
 
     public static RawHtml Draw(PlotCard plot, Finding finding, Evidence evidence)
     {
@@ -27,11 +28,12 @@ internal static class PlotDrawing
         DrawUnreachable(svg, plot, scale);
         svg.OpenWindow(Left, Top, Right - Left, Bottom - Top).Area(Band(plot, scale, evidence.GiveOrTake).Select(Inner), "band").CloseWindow();
         DrawGrid(svg, scale, unit);
+        if (IsOverlapShown(scale, finding)) DrawTouch(svg, scale);
         DrawZero(svg, plot, scale);
         PagePoint limitAt = scale.At(scale.Lowest, limit);
         svg.Line(limitAt, scale.At(scale.Highest, limit), "limit");
         bool isLimitHigh = limitAt.Y < Top + 24;
-        svg.Text(new PagePoint(Right - 4, limitAt.Y + (isLimitHigh ? 20 : -7)), "limit " + Figures.Brief(limit, unit), "plot-text strong", "end");
+        svg.Text(new PagePoint(Right - 4, limitAt.Y + (isLimitHigh ? 20 : -7)), "limit " + Figures.Brief(limit, finding.Quantity), "plot-text strong", "end");
         svg.OpenWindow(Left, Top, Right - Left, Bottom - Top);
         foreach (PagePoint[] run in Runs(plot, scale, isReachable: false)) svg.Chain(run.Select(Inner), "curve-out");
         foreach (PagePoint[] run in Runs(plot, scale, isReachable: true)) svg.Chain(run.Select(Inner), "curve");
@@ -41,7 +43,7 @@ internal static class PlotDrawing
     }
 
     private static string Description(PlotCard plot, Finding finding, Evidence evidence) =>
-        $"{VisibleText.Typed(finding.Quantity.Name)} over {VisibleText.Typed(plot.Label)}: worst {Figures.Value(evidence.Value, finding.Quantity, Figures.Bound(finding.Limit))} at {Figures.Brief(plot.At, plot.Unit)}; limit {Figures.Limit(finding.Limit, finding.Quantity.Unit, evidence.Value)}.";
+        $"{VisibleText.Typed(finding.Quantity.Name)} over {VisibleText.Typed(plot.Label)}: worst {Figures.Value(evidence.Value, finding.Quantity, finding.Limit)} at {Figures.Brief(plot.At, plot.Unit)}; limit {Figures.Limit(finding.Limit, finding.Quantity, evidence.Value)}.";
 
     /// <summary>A point in the coordinates of the window over the plot's field.</summary>
     private static PagePoint Inner(PagePoint at) => at - new PagePoint(Left, Top);
@@ -56,6 +58,16 @@ internal static class PlotDrawing
 
         svg.Line(new PagePoint(Left, Top), new PagePoint(Left, Bottom), "axis").Line(new PagePoint(Left, Bottom), new PagePoint(Right, Bottom), "axis");
         svg.Text(new PagePoint(Left - 6, Top - 16), unit, "plot-text", "end");
+    }
+
+    private static bool IsOverlapShown(PlotScale scale, Finding finding) => Figures.IsOverlap(scale.ValueLow, finding.Quantity);
+
+    /// <summary>Where the two touch, and that they overlap under it.</summary>
+    private static void DrawTouch(SvgWriter svg, PlotScale scale)
+    {
+        double y = Math.Clamp(scale.At(scale.Lowest, 0).Y, Top, Bottom);
+        if (scale.ValueHigh > 0) svg.Line(new PagePoint(Left, y), new PagePoint(Right, y), "touch");
+        if (Bottom - y >= WordHeight) svg.Text(new PagePoint(Left + 6, y + 17), "overlap", "plot-text");
     }
 
     private static void DrawZero(SvgWriter svg, PlotCard plot, PlotScale scale)

@@ -51,6 +51,25 @@ internal sealed class SvgWriter
         return this;
     }
 
+    /// <summary>A path in the form that <see cref="OutlinePath"/> writes; the width of its stroke is in the drawing's units.</summary>
+    public SvgWriter Path(string path, string className, double width)
+    {
+        markup.Append(CultureInfo.InvariantCulture, $"<path class=\"{className}\" stroke-width=\"{NumberFormat.UpTo(width, 2)}\" d=\"{path}\"/>");
+        return this;
+    }
+
+    public SvgWriter OpenGroup(string className)
+    {
+        markup.Append(CultureInfo.InvariantCulture, $"<g class=\"{className}\">");
+        return this;
+    }
+
+    public SvgWriter CloseGroup()
+    {
+        markup.Append("</g>");
+        return this;
+    }
+
     public SvgWriter Area(IEnumerable<PagePoint> points, string className)
     {
         markup.Append(CultureInfo.InvariantCulture, $"<polygon class=\"{className}\" points=\"{Points(points)}\"/>");

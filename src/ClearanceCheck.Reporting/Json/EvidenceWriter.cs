@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using System.Text.Json;
+using ClearanceCheck.Geometry;
 using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Reporting.Wording;
 
@@ -93,8 +95,18 @@ internal static class EvidenceWriter
         json.WriteString("part", part.PartId);
         JsonFields.Number(json, "radius", part.RadiusMm);
         json.WriteBoolean("dashed", part.Dashed);
-        json.WriteStartArray("points");
-        foreach (Geometry.Vector3d point in part.Points) JsonFields.Point(json, point, "drawing");
+        WritePoints(json, "points", part.Points);
+        JsonFields.Each(json, "pieces", part.Pieces, (j, piece) =>
+        {
+            JsonFields.Number(j, "radius", piece.RadiusMm);
+            WritePoints(j, "corners", piece.Corners);
+        });
+    }
+
+    private static void WritePoints(Utf8JsonWriter json, string name, ImmutableArray<Vector3d> points)
+    {
+        json.WriteStartArray(name);
+        foreach (Vector3d point in points) JsonFields.Point(json, point, "drawing");
         json.WriteEndArray();
     }
 

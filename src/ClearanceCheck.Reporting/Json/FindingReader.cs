@@ -26,6 +26,7 @@ internal static class FindingReader
         HandCheck = finding["handCheck"].TextOrNull,
         Recheck = finding["recheck"].Texts,
         Assumes = finding["assumes"].Texts,
+        Shields = finding["shields"].Texts,
         Source = new SourceCard(finding["source"]["basis"].Text, finding["source"]["known"].Text, finding["source"]["text"].Text),
     };
 
@@ -53,8 +54,7 @@ internal static class FindingReader
             WitnessSecond = witness[1].Point,
             Basins = [.. finding["basins"].Items.Select(b => new BasinCard(b["value"].Number, b["standardUncertainty"].Number, ReadPose(b)))],
             Readings = [.. finding["readings"].Items.Select(r => new ReadingShare(r["path"].Text, r["words"].Text, r["share"].Number, r["within"].Number))],
-            Drawing = new DrawingCard([.. finding["drawing"].Items.Select(d =>
-                new DrawnPart(d["part"].Text, [.. d["points"].Items.Select(p => p.Point)], d["radius"].Number, d["dashed"].YesNo))]),
+            Drawing = new DrawingCard([.. finding["drawing"].Items.Select(ReadDrawn)]),
             Plots = [.. finding["plots"].Items.Select(ReadPlot)],
             Cells = finding["cells"].Whole,
         };
@@ -69,6 +69,12 @@ internal static class FindingReader
             [.. words.Select(w => new PoseCoordinate(w["coordinate"].Text, pose[w["coordinate"].Text].Number, w["unit"].Text, w["words"].Text))],
             holder["activeStops"].Texts);
     }
+
+    private static DrawnPart ReadDrawn(JsonNodeReader part) =>
+        new(part["part"].Text, [.. part["points"].Items.Select(p => p.Point)], part["radius"].Number, part["dashed"].YesNo)
+        {
+            Pieces = [.. part["pieces"].Items.Select(p => new DrawnPiece([.. p["corners"].Items.Select(c => c.Point)], p["radius"].Number))],
+        };
 
     private static PlotCard ReadPlot(JsonNodeReader plot) => new(
         plot["coordinate"].Text, plot["label"].Text, plot["unit"].Text, plot["at"].Number,

@@ -27,6 +27,7 @@ internal static class FindingWriter
         JsonFields.Text(json, "handCheck", finding.HandCheck);
         JsonFields.Texts(json, "recheck", finding.Recheck);
         JsonFields.Texts(json, "assumes", finding.Assumes);
+        JsonFields.Texts(json, "shields", finding.Shields);
         json.WriteStartObject("source");
         json.WriteString("basis", finding.Source.Basis);
         json.WriteString("known", finding.Source.Known);

@@ -39,13 +39,15 @@ internal static class FindingView
             ["parts"] = new ScriptArray(finding.Parts.Select((part, index) => Part(part, index, finding))),
             ["quantity"] = finding.Quantity.Name,
             ["meaning"] = finding.Quantity.Meaning,
-            ["limit"] = Together(Figures.Limit(finding.Limit, finding.Quantity.Unit, finding.Evidence?.Value)),
-            ["limit_pieces"] = Pieces(Figures.Limit(finding.Limit, finding.Quantity.Unit, finding.Evidence?.Value)),
+            ["limit"] = Together(Figures.Limit(finding.Limit, finding.Quantity, finding.Evidence?.Value)),
+            ["limit_pieces"] = Pieces(Figures.Limit(finding.Limit, finding.Quantity, finding.Evidence?.Value)),
             ["because"] = string.Join(", ", finding.Limit.Because.Select(ReportWords.Plain)),
             ["source"] = ReportWords.Source(finding.Source),
+            ["shields"] = new ScriptArray(finding.Shields),
             ["assumes"] = new ScriptArray(finding.Assumes),
             ["cautions"] = new ScriptArray(CautionCatalogue.For(finding).Select(c => c.Text)),
             ["has_evidence"] = finding.Evidence is not null,
+            ["is_overlap"] = finding.Evidence is { } found && Figures.IsOverlap(found.Value, finding.Quantity),
         };
         if (finding.Evidence is { } evidence) AddEvidence(view, finding, evidence);
         return view;
@@ -61,9 +63,9 @@ internal static class FindingView
 
     private static void AddEvidence(ScriptObject view, Finding finding, Evidence evidence)
     {
-        bool isAtLeast = finding.Limit.AtLeast is not null;
-        double limit = Figures.Bound(finding.Limit);
-        view["found_label"] = isAtLeast ? "Least found" : "Most found";
+        bool isOverlap = Figures.IsOverlap(evidence.Value, finding.Quantity);
+        LimitCard limit = finding.Limit;
+        view["found_label"] = isOverlap ? "Worst found" : limit.AtLeast is not null ? "Least found" : "Most found";
         view["found"] = Together(Figures.Value(evidence.Value, finding.Quantity, limit));
         view["found_pieces"] = Pieces(Figures.Value(evidence.Value, finding.Quantity, limit));
         view["give_or_take"] = Together(Figures.GiveOrTake(evidence.GiveOrTake, finding.Quantity.Unit));
@@ -100,7 +102,7 @@ internal static class FindingView
     private static ScriptArray Pieces(string figure)
     {
         int inches = figure.IndexOf(" (", StringComparison.Ordinal);
-        return inches < 0 ? [figure] : [figure[..inches], figure[(inches + 1)..]];
+        return inches < 0 ? [Together(figure)] : [Together(figure[..inches]), Together(figure[(inches + 1)..])];
     }
 
     private static ScriptArray PoseLines(PoseCard pose) => pose.Coordinates.IsEmpty

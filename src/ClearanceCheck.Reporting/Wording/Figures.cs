@@ -9,12 +9,31 @@ public static class Figures
 {
     private const int MostDecimals = 6;
 
-    /// <summary>A value in its quantity's unit, told apart from the limit; a negative gap reads "overlap 3 mm (1/8 in)".</summary>
-    public static string Value(double value, QuantityCard quantity, double limit)
+    /// <summary>Millimetres of doubt and of overlap are whole from here on, and tenths below.</summary>
+    private const double WholeFrom = 3;
+
+    /// <summary>An overlap shallower than this has no figure worth reading, mm.</summary>
+    private const double LeastDepth = 0.001;
+
+    /// <summary>A value in its quantity's unit, told apart from the limit; a negative gap reads "overlap by at least 3 mm (1/8 in)".</summary>
+    /// <remarks>Of parts that overlap it is only known that some pose reaches this depth, so its millimetres are rounded toward less.</remarks>
+    public static string Value(double value, QuantityCard quantity, LimitCard limit)
     {
-        string shown = NumberFormat.Apart(value, limit, Decimals(quantity.Unit)).Value;
-        return IsOverlap(value, quantity) ? "overlap " + WithInches(shown.TrimStart('-'), -value, -limit, quantity.Unit) : WithInches(shown, value, limit, quantity.Unit);
+        double bound = Bound(limit);
+        if (!IsOverlap(value, quantity)) return WithInches(NumberFormat.Apart(value, bound, Decimals(quantity.Unit)).Value, value, bound, quantity.Unit);
+        return -value < LeastDepth ? $"overlap by {Depth(value, limit)}" : $"overlap by {DepthSide(limit)} {Depth(value, limit)} ({DepthInches(-value, -bound, limit)})";
     }
+
+    /// <summary>Whether a value of a quantity says that two parts are inside each other.</summary>
+    public static bool IsOverlap(double value, QuantityCard quantity) => quantity.Id == "gap" && value < 0;
+
+    /// <summary>How deep an overlap is, in mm, for drawings; rounded to the side that <see cref="DepthSide"/> names, and told apart from the limit.</summary>
+    /// <param name="value">The gap, below zero.</param>
+    public static string Depth(double value, LimitCard limit) =>
+        -value < LeastDepth ? "less than 0.001 mm" : DirectedApart(-value, -Bound(limit), -value < WholeFrom ? 1 : 0, IsUp(limit), mayBeZero: false).Shown + " mm";
+
+    /// <summary>"at least" where the worst is the deepest overlap, "at most" where it is the shallowest.</summary>
+    public static string DepthSide(LimitCard limit) => IsUp(limit) ? "at most" : "at least";
 
     /// <summary>A value without a limit beside it, in <c>mm</c>, <c>deg</c>, <c>%</c> or another unit.</summary>
     public static string Plain(double value, string unit) => WithInches(NumberFormat.UpTo(value, Decimals(unit)), value, double.NaN, unit);
@@ -22,12 +41,16 @@ public static class Figures
     /// <summary>A value without the inch fraction, for drawings: <c>18 mm</c>.</summary>
     public static string Brief(double value, string unit) => Spaced(NumberFormat.UpTo(value, Decimals(unit)), unit);
 
-    /// <summary>The limit in words: "at least 50 mm (1-15/16 in)".</summary>
-    public static string Limit(LimitCard limit, string unit, double? value)
+    /// <summary>The same for a value of a quantity: <c>overlap 12 mm</c> for a gap below zero.</summary>
+    public static string Brief(double value, QuantityCard quantity) =>
+        IsOverlap(value, quantity) ? "overlap " + Brief(-value, quantity.Unit) : Brief(value, quantity.Unit);
+
+    /// <summary>The limit in words: "at least 50 mm (1-15/16 in)"; for a gap that may be below zero "overlap of at most 2 mm (1/16 in)".</summary>
+    public static string Limit(LimitCard limit, QuantityCard quantity, double? value)
     {
-        double bound = Bound(limit);
-        string shown = NumberFormat.UpTo(bound, MostDecimals);
-        return (limit.AtLeast is null ? "at most " : "at least ") + WithInches(shown, bound, value ?? double.NaN, unit);
+        (double bound, double other, bool isAtLeast, string lead) = (Bound(limit), value ?? double.NaN, limit.AtLeast is not null, "");
+        if (IsOverlap(bound, quantity)) (bound, other, isAtLeast, lead) = (-bound, -other, !isAtLeast, "overlap of ");
+        return lead + (isAtLeast ? "at least " : "at most ") + WithInches(NumberFormat.UpTo(bound, MostDecimals), bound, other, quantity.Unit);
     }
 
     /// <summary>The number of the limit, whichever side it is on, in the quantity's unit.</summary>
@@ -37,7 +60,7 @@ public static class Figures
     /// <summary>A give-or-take, rounded up so that no doubt is lost: whole mm, tenths below 3 mm and for other units.</summary>
     public static string GiveOrTake(double halfWidth, string unit)
     {
-        int decimals = unit == "mm" && halfWidth >= 3 ? 0 : 1;
+        int decimals = unit == "mm" && halfWidth >= WholeFrom ? 0 : 1;
         double rounded = Directed(halfWidth, decimals, up: true);
         string shown = Spaced(NumberFormat.UpTo(rounded, decimals), unit);
         if (unit != "mm") return shown;
@@ -49,26 +72,47 @@ public static class Figures
     /// <remarks>Without its sign where the gap is closed: <see cref="BoundLabel"/> says so.</remarks>
     public static string BoundValue(double bound, QuantityCard quantity, LimitCard limit)
     {
-        bool up = limit.AtLeast is null;
-        double limitValue = Bound(limit);
-        double rounded = bound;
-        string shown = NumberFormat.Shortest(bound);
-        for (int decimals = Decimals(quantity.Unit); decimals <= MostDecimals; decimals++)
-        {
-            rounded = Directed(bound, decimals, up);
-            shown = NumberFormat.UpTo(rounded, decimals);
-            if ((rounded < limitValue) == (bound < limitValue) && (rounded > limitValue) == (bound > limitValue)) break;
-        }
-
+        bool up = IsUp(limit);
+        (double rounded, string shown) = DirectedApart(bound, Bound(limit), Decimals(quantity.Unit), up, mayBeZero: true);
         if (IsOverlap(rounded, quantity)) (shown, rounded, up) = (shown.TrimStart('-'), -rounded, !up);
         return quantity.Unit == "mm" ? $"{shown} mm ({Sixteenths(rounded, up)})" : Spaced(shown, quantity.Unit);
     }
 
-    /// <summary>What stands before <see cref="BoundValue"/>: "Never less than", or for a gap that can close "Overlap never more than".</summary>
-    public static string BoundLabel(double bound, QuantityCard quantity, LimitCard limit) =>
-        limit.AtLeast is null ? "Never more than" : IsOverlap(bound, quantity) ? "Overlap never more than" : "Never less than";
+    /// <summary>What stands before <see cref="BoundValue"/>: "Never less than", or for a gap that can close "Overlap never deeper than".</summary>
+    public static string BoundLabel(double bound, QuantityCard quantity, LimitCard limit) => (limit.AtLeast is not null, IsOverlap(bound, quantity)) switch
+    {
+        (true, true) => "Overlap never deeper than",
+        (true, false) => "Never less than",
+        (false, true) => "Overlap never less than",
+        (false, false) => "Never more than",
+    };
 
-    private static bool IsOverlap(double value, QuantityCard quantity) => quantity.Id == "gap" && value < 0;
+    /// <summary>Worst values lie above the limit for an at-most limit: such figures are rounded up.</summary>
+    private static bool IsUp(LimitCard limit) => limit.AtLeast is null;
+
+    /// <summary>A number rounded to one side with so few decimals that it still lies on its own side of another one.</summary>
+    private static (double Rounded, string Shown) DirectedApart(double value, double other, int decimals, bool up, bool mayBeZero)
+    {
+        for (; decimals <= MostDecimals; decimals++)
+        {
+            double rounded = Directed(value, decimals, up);
+            bool isApart = (rounded < other) == (value < other) && (rounded > other) == (value > other);
+            if (isApart && (mayBeZero || rounded != 0)) return (rounded, NumberFormat.UpTo(rounded, decimals));
+        }
+
+        return (value, NumberFormat.Shortest(value));
+    }
+
+    private static string DepthInches(double depth, double limitDepth, LimitCard limit)
+    {
+        bool up = IsUp(limit);
+        string inches = Sixteenths(Directed(depth, MostDecimals, up), up);
+        string limitInches = LengthFormat.Inches(Length.FromMillimetres(limitDepth));
+        bool isLost = inches == "0 in";
+        if (isLost && limitDepth <= 0) return "under 1/16 in";
+        if (!isLost && (depth == limitDepth || (inches != limitInches && LengthFormat.Inches(Length.FromMillimetres(depth)) != limitInches))) return inches;
+        return DirectedApart(depth / Length.MillimetresPerInch, limitDepth / Length.MillimetresPerInch, 3, up, mayBeZero: false).Shown + " in";
+    }
 
     private static int Decimals(string unit) => unit == "mm" ? 0 : 1;
 
@@ -78,7 +122,7 @@ public static class Figures
     {
         if (unit != "mm") return Spaced(shown, unit);
         string inches = LengthFormat.Inches(Length.FromMillimetres(value));
-        bool readsTheSame = double.IsFinite(other) && value != other && inches == LengthFormat.Inches(Length.FromMillimetres(other));
+        bool readsTheSame = double.IsFinite(other) && value != other && value != 0 && inches == LengthFormat.Inches(Length.FromMillimetres(other));
         if (readsTheSame) inches = ApartInches(value, other) + " in";
         return $"{shown} mm ({inches})";
     }

@@ -1,5 +1,6 @@
 using ClearanceCheck.Geometry.Gaps;
 using ClearanceCheck.Geometry.Shapes;
+using ClearanceCheck.Geometry.Tests.Oracle;
 using ClearanceCheck.Geometry.Tests.Scenes;
 
 namespace ClearanceCheck.Geometry.Tests.Gaps;

@@ -1,9 +1,10 @@
 using ClearanceCheck.Geometry.Gaps;
 using ClearanceCheck.Geometry.Shapes;
+using ClearanceCheck.Geometry.Tests.Oracle;
 
 namespace ClearanceCheck.Geometry.Tests.Gaps;
 
-/// <summary>What every answer of a gap kernel has to keep.</summary>
+/// <summary>What every measured gap has to keep.</summary>
 internal static class GapAssert
 {
     /// <summary>Least n.x of the first less largest n.x of the second capsule, taken from one point near both.</summary>
@@ -14,7 +15,7 @@ internal static class GapAssert
         return -a.Support(-n) - b.Support(n);
     }
 
-    public static double Separation(Disc first, in Capsule second, Vector3d n) => -first.Support(0, -n) - second.Support(n);
+    public static double Separation(Disc first, in Capsule second, Vector3d n) => -first.Support(-n) - second.Support(n);
 
     public static double OffSurface(in Capsule capsule, Vector3d point) =>
         Math.Abs(SegmentDistance.FromPoint(point, capsule.From, capsule.To) - capsule.Radius);

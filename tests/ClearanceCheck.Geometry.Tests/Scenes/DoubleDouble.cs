@@ -2,7 +2,7 @@ namespace ClearanceCheck.Geometry.Tests.Scenes;
 
 /// <summary>A number of about 31 digits as the unevaluated sum of two doubles: what the slow references are computed in.</summary>
 /// <remarks>Error-free sum and product after Knuth and Dekker, from memory; checked in <see cref="DoubleDoubleTests"/> by whole numbers.</remarks>
-internal readonly record struct DoubleDouble(double High, double Low) : IComparable<DoubleDouble>
+internal readonly record struct DoubleDouble(double High, double Low) : IComparable<DoubleDouble>, IReal<DoubleDouble>
 {
     public static DoubleDouble Zero => default;
 
@@ -56,6 +56,10 @@ internal readonly record struct DoubleDouble(double High, double Low) : ICompara
         for (int i = 0; i < 2; i++) x = (x + (a / x)) * 0.5;
         return x;
     }
+
+    static DoubleDouble IReal<DoubleDouble>.Of(double value) => value;
+
+    static DoubleDouble IReal<DoubleDouble>.Root(DoubleDouble a) => Sqrt(a);
 
     public int CompareTo(DoubleDouble other) => High != other.High ? High.CompareTo(other.High) : Low.CompareTo(other.Low);
 

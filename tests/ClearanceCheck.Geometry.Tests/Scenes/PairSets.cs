@@ -1,4 +1,5 @@
 using ClearanceCheck.Geometry.Shapes;
+using ClearanceCheck.Geometry.Tests.Oracle;
 
 namespace ClearanceCheck.Geometry.Tests.Scenes;
 

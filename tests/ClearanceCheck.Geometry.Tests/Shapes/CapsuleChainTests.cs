@@ -70,14 +70,13 @@ public sealed class CapsuleChainTests
         {
             CapsuleChain a = Polylines.Draw(g), b = Polylines.Draw(g);
             RigidMotion motion = g.Motion(300);
-            IGapKernel kernel = GapKernels.For(a, b);
             double allPairs = double.PositiveInfinity;
             foreach (int first in Polylines.Below(a, 0))
                 foreach (int second in Polylines.Below(b, 0))
-                    allPairs = Math.Min(allPairs, kernel.Measure(first, second, motion).Gap);
+                    allPairs = Math.Min(allPairs, SolidGap.Measure(a, first, b, second, motion).Gap);
 
             // Nodes reach beyond their leaves by rounding only where they cut, so the descent may not lose a pair.
-            Descend(a, b, kernel, motion, 0, 0, double.PositiveInfinity).ShouldBe(allPairs);
+            Descend(a, b, motion, 0, 0, double.PositiveInfinity).ShouldBe(allPairs);
         }
     }
 
@@ -100,35 +99,10 @@ public sealed class CapsuleChainTests
         for (int i = 0; i < 300; i++)
         {
             CapsuleChain chain = Polylines.Draw(g);
-            Disc disc = new(g.Cube(100), g.UnitVector(), g.In(0, 500), g.In(0, 200));
             Vector3d n = g.UnitVector();
 
             for (int node = 0; node < chain.NodeCount; node++)
                 (chain.Support(node, n) - chain.Piece(node).Radius).ShouldBeLessThanOrEqualTo(Largest(chain, n) + 1e-9);
-            disc.Support(0, n).ShouldBeLessThanOrEqualTo(Largest(disc, n) + 1e-9);
-        }
-    }
-
-    [Fact]
-    public void A_discs_support_is_the_largest_of_its_rim_points()
-    {
-        var g = new SplitMix64(56);
-        for (int i = 0; i < 200; i++)
-        {
-            Disc disc = new(g.Cube(100), g.UnitVector() * g.In(0.1, 9), g.In(10, 500), g.In(10, 200));
-            Vector3d n = g.UnitVector(), e = disc.Axis.AnyPerpendicular(), f = Vector3d.Cross(disc.Axis, e);
-            double most = double.NegativeInfinity;
-            for (int k = 0; k < 7200; k++)
-            {
-                double angle = Math.PI * k / 3600;
-                Vector3d rim = disc.Center + (((e * Math.Cos(angle)) + (f * Math.Sin(angle))) * disc.RadiusMm);
-                most = Math.Max(most, Math.Max(
-                    Vector3d.Dot(n, rim + (disc.Axis * disc.HalfWidthMm)), Vector3d.Dot(n, rim - (disc.Axis * disc.HalfWidthMm))));
-            }
-
-            disc.Axis.Length.ShouldBe(1, 1e-15);
-            // A rim sampled every 0.05 degrees is short by at most radius x (1 - cos 0.025 deg).
-            disc.Support(0, n).ShouldBeInRange(most - 1e-9, most + 1e-4);
         }
     }
 
@@ -139,19 +113,19 @@ public sealed class CapsuleChainTests
         return most;
     }
 
-    private static double Descend(CapsuleChain a, CapsuleChain b, IGapKernel kernel, in RigidMotion motion, int first, int second, double best)
+    private static double Descend(CapsuleChain a, CapsuleChain b, in RigidMotion motion, int first, int second, double best)
     {
-        double gap = kernel.Measure(first, second, motion).Gap;
+        double gap = SolidGap.Measure(a, first, b, second, motion).Gap;
         if (gap > best + 1e-9) return best;
         if (a.IsLeaf(first) && b.IsLeaf(second)) return Math.Min(best, gap);
         if (b.IsLeaf(second) || (!a.IsLeaf(first) && a.Thickness(first) >= b.Thickness(second)))
         {
-            best = Descend(a, b, kernel, motion, a.Left(first), second, best);
-            return Descend(a, b, kernel, motion, a.Right(first), second, best);
+            best = Descend(a, b, motion, a.Left(first), second, best);
+            return Descend(a, b, motion, a.Right(first), second, best);
         }
 
-        best = Descend(a, b, kernel, motion, first, b.Left(second), best);
-        return Descend(a, b, kernel, motion, first, b.Right(second), best);
+        best = Descend(a, b, motion, first, b.Left(second), best);
+        return Descend(a, b, motion, first, b.Right(second), best);
     }
 
     private static void SurfacePoint(in Capsule c, SplitMix64 g, out Vector3d point) =>

@@ -56,6 +56,24 @@ public sealed class IntervalTests
         });
 
     [Fact]
+    public void A_square_root_encloses_the_exact_one_of_every_number_inside() =>
+        Intervals.Sample(x =>
+        {
+            double inside = Math.Abs(x.Inside), other = Math.Abs(x.Interval.High);
+            Interval root = Interval.Sqrt(new(Math.Min(inside, other), Math.Max(inside, other)));
+            Rational low = Rational.From(root.Low), high = Rational.From(root.High);
+            return (low * low).IsAtMost(inside) && (high * high).IsAtLeast(inside) && (low * low).IsAtMost(other) && (high * high).IsAtLeast(other);
+        });
+
+    [Theory]
+    [InlineData(-1e-300, 1)]
+    [InlineData(-2, -1)]
+    [InlineData(double.NaN, 1)]
+    [InlineData(0, double.NaN)]
+    public void The_square_root_of_an_interval_that_reaches_below_zero_says_nothing(double low, double high) =>
+        Interval.Sqrt(new(low, high)).ShouldBe(Interval.Everything);
+
+    [Fact]
     public void The_square_of_an_interval_about_zero_starts_at_zero_where_the_product_does_not()
     {
         Interval x = new(-3, 2);

@@ -23,6 +23,11 @@ public sealed class Taylor2Tests
             // (5 - 3 x)^2
             Near(Taylor2<Real>.Square(five - (three * t)), (5 - (3 * x)) * (5 - (3 * x)), -6 * (5 - (3 * x)), 18);
             Near(-(t / three), -x / 3, -1.0 / 3, 0);
+            // f = sqrt(x^2 + 3): f' = x / f, f'' = 3 / f^3
+            double root = Math.Sqrt((x * x) + 3);
+            Near(Taylor2<Real>.Sqrt(Taylor2<Real>.Square(t) + three), root, x / root, 3 / (root * root * root));
+            var slope = Tangent<Real>.Sqrt(Tangent<Real>.Square(new(new Real(x), new Real(1))) + Tangent<Real>.From(3));
+            slope.First.Value.ShouldBe(x / root, 1e-11);
         }
     }
 
@@ -64,7 +69,7 @@ public sealed class Taylor2Tests
 
     private static T Formula<T>(T x)
         where T : unmanaged, IReal<T> =>
-        ((T.Square(x) * x) - (x * T.From(2))) / (T.Square(x - T.From(1)) + T.From(3));
+        ((T.Square(x) * x) - (x * T.From(2))) / T.Sqrt(T.Square(x - T.From(1)) + T.From(3));
 
     private Vector3d Draw(double half) => new(Number(half), Number(half), Number(half));
 

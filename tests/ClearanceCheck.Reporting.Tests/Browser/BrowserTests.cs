@@ -13,7 +13,7 @@ public sealed class BrowserTests(BrowserFixture browser)
     [InlineData(1440)]
     public async Task The_page_does_not_scroll_sideways_even_with_long_words(int width)
     {
-        foreach (InspectionResult result in new[] { SampleResult.Whole(), HostileResult.Of(new string('M', 10_000)) })
+        foreach (InspectionResult result in new[] { SampleResult.Whole(), SampleResult.Shapes(), HostileResult.Of(new string('M', 10_000)) })
         {
             OpenedPage opened = await browser.Open(HtmlReport.Write(result), width);
 
@@ -88,6 +88,22 @@ public sealed class BrowserTests(BrowserFixture browser)
         string[] small = await opened.Page.EvaluateAsync<string[]>(PageScripts.SmallText);
 
         small.ShouldBeEmpty();
+    }
+
+    [Theory]
+    [InlineData(360)]
+    [InlineData(1440)]
+    public async Task Every_letter_and_label_of_a_drawing_stands_inside_its_frame(int width)
+    {
+        InspectionResult shapes = SampleResult.Shapes();
+        foreach (InspectionResult result in new[] { SampleResult.Whole(), shapes with { Findings = [.. shapes.Findings.Select(f => f with { Verdict = Verdict.Undecided })] } })
+        {
+            OpenedPage opened = await browser.Open(HtmlReport.Write(result), width);
+
+            (await opened.Page.Locator("svg.drawing").CountAsync()).ShouldBeGreaterThan(4);
+            (await opened.Page.EvaluateAsync<string[]>(PageScripts.TextCutOff)).ShouldBeEmpty();
+            opened.Faults.ShouldBeEmpty();
+        }
     }
 
     [Fact]

@@ -46,6 +46,18 @@ internal static class PageScripts
         }
         """;
 
+    /// <summary>Texts and letters of drawings that reach out of their frame.</summary>
+    public const string TextCutOff =
+        """
+        () => [...document.querySelectorAll('svg.drawing')].flatMap(drawing => {
+          const frame = drawing.querySelector('.frame').getBoundingClientRect();
+          return [...drawing.querySelectorAll('.dimension-text, .letter-disc')].filter(e => {
+            const r = e.getBoundingClientRect();
+            return r.left < frame.left || r.right > frame.right || r.top < frame.top || r.bottom > frame.bottom;
+          }).map(e => e.textContent || 'letter');
+        })
+        """;
+
     /// <summary>Visible links and openers under 44 px in height or width.</summary>
     public const string SmallTargets =
         """

@@ -11,11 +11,48 @@ public sealed class FindingsJsonTests
     [Fact]
     public void What_was_written_reads_back_and_writes_the_same_bytes()
     {
-        foreach (InspectionResult result in new[] { SampleResult.Whole(), SampleResult.Small(), SampleResult.Clear() })
+        foreach (InspectionResult result in new[] { SampleResult.Whole(), SampleResult.Small(), SampleResult.Clear(), SampleResult.Shapes() })
         {
             string json = FindingsJson.Write(result);
 
             FindingsJson.Write(FindingsJson.Read(json)).ShouldBe(json);
+        }
+    }
+
+    [Fact]
+    public void Pieces_and_shields_come_back_as_they_were()
+    {
+        Finding finding = SampleFindings.LumpNearPipe();
+        InspectionResult result = SampleResult.Small() with { Findings = [finding, SampleFindings.TireNearFender(-12)] };
+
+        InspectionResult back = FindingsJson.Read(FindingsJson.Write(result));
+
+        back.Findings[0].Shields.ShouldBe(finding.Shields);
+        back.Findings[1].Shields.ShouldBeEmpty();
+        for (int i = 0; i < 2; i++)
+            foreach ((DrawnPart was, DrawnPart part) in result.Findings[i].Evidence!.Drawing.Parts.Zip(back.Findings[i].Evidence!.Drawing.Parts))
+            {
+                part.Pieces.Length.ShouldBe(was.Pieces.Length);
+                part.Points.Length.ShouldBe(was.Points.Length);
+                foreach ((DrawnPiece before, DrawnPiece after) in was.Pieces.Zip(part.Pieces))
+                {
+                    after.RadiusMm.ShouldBe(before.RadiusMm);
+                    after.Corners.Length.ShouldBe(before.Corners.Length);
+                    before.Corners.Zip(after.Corners).ShouldAllBe(c => (c.First - c.Second).Length < 1e-6);
+                }
+            }
+    }
+
+    [Fact]
+    public void A_number_of_a_piece_that_is_not_finite_is_refused()
+    {
+        Finding finding = SampleFindings.LumpNearPipe();
+        foreach (DrawnPiece broken in new[] { new DrawnPiece([Geometry.Vector3d.Zero], double.NaN), new DrawnPiece([new Geometry.Vector3d(0, double.NaN, 0)], 1) })
+        {
+            DrawnPart part = finding.Evidence!.Drawing.Parts[0] with { Pieces = [broken] };
+            InspectionResult result = SampleResult.Small() with { Findings = [finding with { Evidence = finding.Evidence with { Drawing = new DrawingCard([part]) } }] };
+
+            Should.Throw<ArgumentException>(() => FindingsJson.Write(result));
         }
     }
 

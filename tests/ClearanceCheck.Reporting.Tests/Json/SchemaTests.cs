@@ -28,14 +28,20 @@ public sealed class SchemaTests
     [Fact]
     public void What_the_program_writes_is_valid()
     {
-        foreach (InspectionResult result in new[] { SampleResult.Whole(), SampleResult.Small(), SampleResult.Clear(), HostileResult.Of("<x>") })
+        foreach (InspectionResult result in new[] { SampleResult.Whole(), SampleResult.Small(), SampleResult.Clear(), SampleResult.Shapes(), HostileResult.Of("<x>") })
             IsValid(JsonNode.Parse(FindingsJson.Write(result))!).ShouldBeTrue();
     }
 
     [Fact]
     public void Every_object_is_closed_and_every_field_but_the_two_limits_is_asked_for()
     {
-        JsonNode valid = JsonNode.Parse(FindingsJson.Write(SampleResult.Whole()))!;
+        DrawnPart piece = new("part", [], 0, false) { Pieces = [new DrawnPiece([Geometry.Vector3d.UnitX], 3)] };
+        InspectionResult whole = SampleResult.Whole();
+        Finding first = whole.Findings[0];
+        JsonNode valid = JsonNode.Parse(FindingsJson.Write(whole with
+        {
+            Findings = [first with { Evidence = first.Evidence! with { Drawing = new DrawingCard([piece]) } }, .. whole.Findings.Skip(1)],
+        }))!;
         int tried = 0;
         foreach (string path in Objects(valid, "").ToArray())
         {
@@ -65,6 +71,8 @@ public sealed class SchemaTests
     [InlineData("witness", "[[0, 0, 0]]")]
     [InlineData("witness", "[[0, 0, 0], [0, 0]]")]
     [InlineData("standardUncertainty", "-1")]
+    [InlineData("shields", "[3]")]
+    [InlineData("drawing", "[{\"part\": \"x\", \"radius\": 0, \"dashed\": false, \"points\": [], \"pieces\": [{\"radius\": -1, \"corners\": []}]}]")]
     [InlineData("pose", "{\"rear.left\": \"up\"}")]
     public void A_finding_with_a_wrong_value_is_not_valid(string field, string value)
     {

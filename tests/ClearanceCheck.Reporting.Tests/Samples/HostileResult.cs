@@ -52,6 +52,7 @@ internal static class HostileResult
         Limit = finding.Limit with { Because = [text] },
         Source = new SourceCard(text, text, text),
         Assumes = [text],
+        Shields = [text],
         Evidence = finding.Evidence is { } evidence ? Of(evidence, text) : null,
     };
 

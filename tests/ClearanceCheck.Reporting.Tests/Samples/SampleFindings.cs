@@ -13,6 +13,7 @@ internal static class SampleFindings
     public static readonly QuantityCard Slack = new("hose-slack", "hose slack", "How much longer the hose is than the straight line between its ends.", "%");
     private static readonly SourceCard NoSource = new("common-practice", "none", "Shop practice, brake line to bare pipe.");
     private static readonly PartCard RearLine = new("rear-line", "rear brake line", "brake-line", "rear/axle");
+    private static readonly PartCard RearLeftTire = new("rear-left-tire", "rear left tire", "tire", "rear/left-wheel");
     private static readonly PartCard Tailpipe = new("tailpipe", "tailpipe", "exhaust-pipe", "exhaust");
 
     public static Finding LineNearTailpipe() => Of("brake-line-near-exhaust", "Brake line too close to the exhaust", Severity.Danger, Verdict.Fails, Gap, 50, RearLine, Tailpipe) with
@@ -42,7 +43,7 @@ internal static class SampleFindings
         Evidence = Hose(1.26, 0.9),
     };
 
-    public static Finding TireNearLine() => Of("tire-near-brake-line", "Tire too close to a brake line", Severity.Warning, Verdict.Undecided, Gap, 25, new PartCard("rear-left-tire", "rear left tire", "tire", "rear/left-wheel"), RearLine) with
+    public static Finding TireNearLine() => Of("tire-near-brake-line", "Tire too close to a brake line", Severity.Warning, Verdict.Undecided, Gap, 25, RearLeftTire, RearLine) with
     {
         Consequence = "The tire rubs through the line.",
         Advice = "Fit a longer bump stop or move the line.",
@@ -84,6 +85,63 @@ internal static class SampleFindings
         Source = new SourceCard("published", "from-memory", "Maker's sheet."),
         Evidence = Near(14.2, 0.4, Chain(4, (-900, 340, 640), (-1500, 340, 640)), Chain(4, (-900, 440, 640), (-1500, 440, 640)), "rear.left", 40, Bump),
     };
+
+    /// <summary>A tire under its inner fender, a level plate: the gap is from the tire's top to the plate's lower side.</summary>
+    /// <param name="gap">Below zero the two overlap.</param>
+    public static Finding TireNearFender(double gap)
+    {
+        var top = new Vector3d(-1500, 770, 820);
+        DrawnPart tire = SampleShapes.Tire(top - (Vector3d.UnitZ * SampleShapes.TireRadius));
+        DrawnPart fender = SampleShapes.Plate(top + (Vector3d.UnitZ * gap), 260, 170);
+        return Of("tire-near-body", "Tire too close to the body", Severity.Warning, gap < 0 ? Verdict.Fails : Verdict.Conforms, Gap, 0, RearLeftTire, new PartCard("inner-fender", "rear left inner fender", "body-panel", "chassis")) with
+        {
+            Consequence = "The tire cuts itself on the edge and goes flat at speed.",
+            Advice = "Fit a longer bump stop, or cut and fold the fender.",
+            HandCheck = "Rear left wheel up on its bump stop, springs out.",
+            Evidence = Shaped(gap, 3.1, tire, fender, top, top + (Vector3d.UnitZ * gap)),
+        };
+    }
+
+    /// <summary>A canister, turned by 20 degrees about x, beside a brake line that runs along its lower edge's side.</summary>
+    public static Finding BoxNearLine()
+    {
+        (double c, double s) = (0.9396926, 0.3420201);
+        Vector3d outward = new(0, c, s), upward = new(0, -s, c);
+        Vector3d corner = new(-700, 300, 500);
+        DrawnPart box = SampleShapes.Box(corner, Vector3d.UnitX * 160, outward * -90, upward * 70);
+        Vector3d face = corner + (Vector3d.UnitX * 80) + (upward * 35);
+        Vector3d line = face + (outward * (8 + 2.4));
+        return Of("brake-line-near-moving", "Brake line too close to a part", Severity.Warning, Verdict.Fails, Gap, 10, RearLine, new PartCard("canister", "fuel vapor canister", "canister", "chassis")) with
+        {
+            Consequence = "The line chafes through, and braking is lost.",
+            Advice = "Fit a clip.",
+            Evidence = Shaped(8, 1.5, Chain(2.4, (line.X - 300, line.Y, line.Z), (line.X + 40, line.Y, line.Z), (line.X + 300, line.Y + 60, line.Z + 40)) with { PartId = "first" }, box, line - (outward * 2.4), face),
+        };
+    }
+
+    /// <summary>A scanned lump over a tailpipe, with what was found about shields.</summary>
+    public static Finding LumpNearPipe()
+    {
+        var lowest = new Vector3d(-1000, 430, 700);
+        return Of("sensor-near-exhaust", "Sensor too close to the exhaust", Severity.Caution, Verdict.Fails, Gap, 50, new PartCard("level-sensor", "ride level sensor", "sensor", "chassis"), Tailpipe) with
+        {
+            Consequence = "The sensor melts.",
+            Shields = ["Floor shield does not stand between the two where the two come nearest, so the limit without a shield holds."],
+            Evidence = Shaped(21, 2.2, SampleShapes.Lump(lowest + (Vector3d.UnitZ * 40), 40),
+                Chain(31.75, (-1400, 430, 647.25), (-600, 430, 647.25)) with { PartId = "second" }, lowest, lowest - (Vector3d.UnitZ * 21)),
+        };
+    }
+
+    /// <summary>Two parts that may touch, and seem to overlap by less than the error of a tape.</summary>
+    public static Finding ContactMeant(double gap)
+    {
+        var at = new Vector3d(-700, 380, 600);
+        return Of("meant-contact-too-deep", "Parts that are meant to touch run into each other", Severity.Warning, gap < -2 ? Verdict.Fails : Verdict.Conforms, Gap, -2, new PartCard("pad", "bump stop pad", "plate", "rear/axle"), new PartCard("perch", "bump stop perch", "plate", "chassis")) with
+        {
+            Evidence = Shaped(gap, 0.1, SampleShapes.Box(at, new Vector3d(60, 0, 0), new Vector3d(0, 60, 0), new Vector3d(0, 0, -40)),
+                SampleShapes.Box(at + new Vector3d(-20, -20, gap), new Vector3d(100, 0, 0), new Vector3d(0, 100, 0), new Vector3d(0, 0, 25)), at + new Vector3d(30, 30, 0), at + new Vector3d(30, 30, gap)),
+        };
+    }
 
     private const string Bump = "hub to fender rear left 432 mm (17 in), 88 mm into bump";
     private const string Droop = "hub to fender rear left 615 mm (24-3/16 in), 95 mm into droop";
@@ -131,6 +189,15 @@ internal static class SampleFindings
             Cells = 1180,
         };
     }
+
+    /// <summary>Evidence for parts that stand where they are, with their known nearest points.</summary>
+    private static Evidence Shaped(double value, double uncertainty, DrawnPart first, DrawnPart second, Vector3d witnessFirst, Vector3d witnessSecond) =>
+        Near(value, uncertainty, Chain(1, (0, 0, 0), (1, 0, 0)), Chain(1, (0, 0, 9), (1, 0, 9)), "rear.left", 88, Bump) with
+        {
+            WitnessFirst = witnessFirst,
+            WitnessSecond = witnessSecond,
+            Drawing = new DrawingCard([first, second]),
+        };
 
     private static PlotCard Curve(double value, double at) => new("rear.left", "rear left wheel travel", "mm", at,
         [.. Enumerable.Range(0, 31).Select(i => -120 + (i * 8.0)).Select(x => new PlotPoint(x, value + (0.004 * (x - at) * (x - at)), x is >= -112 and <= 88))]);

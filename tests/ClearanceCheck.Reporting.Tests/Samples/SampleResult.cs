@@ -99,6 +99,16 @@ internal static class SampleResult
         },
     };
 
+    /// <summary>Findings on parts of every shape, apart, touching and overlapping.</summary>
+    public static InspectionResult Shapes() => Small() with
+    {
+        Findings =
+        [
+            SampleFindings.TireNearFender(-12), SampleFindings.BoxNearLine(), SampleFindings.LumpNearPipe(), SampleFindings.ContactMeant(-2.3),
+            SampleFindings.TireNearFender(0) with { Id = "touching" }, SampleFindings.TireNearFender(18) with { Id = "apart" }, SampleFindings.ContactMeant(-1.6) with { Id = "meant" },
+        ],
+    };
+
     /// <summary>The whole vehicle without anything against it.</summary>
     public static InspectionResult Clear() => Whole() with
     {

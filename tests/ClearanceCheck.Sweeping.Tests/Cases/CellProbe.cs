@@ -1,5 +1,5 @@
-using ClearanceCheck.Geometry.Shapes;
 using ClearanceCheck.Mechanics.Poses;
+using ClearanceCheck.Sweeping.Views;
 
 namespace ClearanceCheck.Sweeping.Tests.Cases;
 
@@ -60,12 +60,8 @@ internal sealed class CellProbe
 
     private void Look(SweepCase truth, IMovingSystem asked, PoseOracle oracle, SplitMix64 random, in DyadicCell cell)
     {
-        bool swap = truth.FirstBody > truth.SecondBody;
-        (int frame, Solid first, int body, Solid second) = swap
-            ? (truth.SecondBody, truth.Second, truth.FirstBody, truth.First)
-            : (truth.FirstBody, truth.First, truth.SecondBody, truth.Second);
-        var objective = new GapObjective(first, second);
-        var loader = new CellLoader(asked, frame, body, objective);
+        GapObjective objective = truth.Objective();
+        var loader = new CellLoader(asked, objective);
         LoadResult loaded = loader.Load(cell);
         if (loaded == LoadResult.Unsolved) return;
         Cells++;
@@ -81,10 +77,10 @@ internal sealed class CellProbe
         if (ForgetsCorner)
         {
             int corner = random.Below(geometry.CornerCount);
-            geometry.Corners[corner] = geometry.Corners[corner ^ 1];
+            foreach (TrackMotion track in geometry.Tracks) track.Corners[corner] = track.Corners[corner ^ 1];
         }
 
-        double threshold = random.Below(2) == 0 ? double.PositiveInfinity : objective.Evaluate(geometry.Centre, out _) - random.In(0, 5);
+        double threshold = random.Below(2) == 0 ? double.PositiveInfinity : objective.Evaluate([.. geometry.Tracks.Select(t => t.Centre)], out _) - random.In(0, 5);
         var outcome = new CellOutcome();
         outcome.Clear();
         objective.Examine(geometry, objective.Root, threshold, outcome);

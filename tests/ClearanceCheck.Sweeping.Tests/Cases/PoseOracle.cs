@@ -7,7 +7,6 @@ namespace ClearanceCheck.Sweeping.Tests.Cases;
 /// <summary>The gap of a pair pose by pose, all pieces against all pieces and no tree: what a sampling program would see.</summary>
 internal sealed class PoseOracle(SweepCase pair)
 {
-    private readonly IGapKernel kernel = GapKernels.For(pair.First, pair.Second);
     private readonly int[] firstLeaves = Leaves(pair.First);
     private readonly int[] secondLeaves = Leaves(pair.Second);
 
@@ -17,10 +16,7 @@ internal sealed class PoseOracle(SweepCase pair)
     public (double Gap, double[] Pose) Least(SplitMix64 random, int samples) =>
         Least(random, samples, [.. Box.Coordinates.Select(c => c.Low)], [.. Box.Coordinates.Select(c => c.High)]);
 
-    /// <summary>
-    /// The gap in a pose; infinite where a stop is passed. A piece whose centre line enters a disc is left out: its gap is known there
-    /// only as "at least", so it says nothing against a bound.
-    /// </summary>
+    /// <summary>The gap in a pose; infinite where a stop is passed.</summary>
     public double Gap(ReadOnlySpan<double> pose)
     {
         SolvedPose at = pair.System.At(pose);
@@ -39,8 +35,7 @@ internal sealed class PoseOracle(SweepCase pair)
         foreach (int i in firstLeaves)
             foreach (int j in secondLeaves)
             {
-                double gap = kernel.Measure(i, j, at.Relative(pair.FirstBody, pair.SecondBody)).Gap;
-                if (HasDisc && gap <= -ChainRadius + 1e-9) continue;
+                double gap = SolidGap.Measure(pair.First, i, pair.Second, j, at.Relative(pair.FirstBody, pair.SecondBody)).Gap;
                 least = Math.Min(least, gap);
             }
 
@@ -93,10 +88,6 @@ internal sealed class PoseOracle(SweepCase pair)
 
         return (gap, pose);
     }
-
-    private bool HasDisc => pair.First is Disc || pair.Second is Disc;
-
-    private double ChainRadius => pair.First is CapsuleChain first ? first.RadiusMm : ((CapsuleChain)pair.Second).RadiusMm;
 
     private static int[] Leaves(Solid solid) => [.. Enumerable.Range(0, solid.NodeCount).Where(solid.IsLeaf)];
 }

@@ -25,7 +25,7 @@ internal static class RandomCases
         Vector3d near = Middle(first) + (random.UnitVector() * (Size(first) + random.In(0, 350)));
         SolvedPose middle = system.At(DyadicPose.Center(system.Box.Dimensions));
         Vector3d place = middle.Relative(b, a).Apply(near);
-        Solid second = RandomSolid(random, place, mayBeDisc: first is not Disc);
+        Solid second = RandomSolid(random, place, mayBeDisc: first is not Revolved);
         if (random.Below(2) == 0) system = WithStops(random, system, bodies);
         return new SweepCase(system, a, first, b, second);
     }
@@ -161,7 +161,7 @@ internal static class RandomCases
 
     private static Solid RandomSolid(SplitMix64 random, Vector3d middle, bool mayBeDisc)
     {
-        if (mayBeDisc && random.Below(4) == 0) return new Disc(middle, random.UnitVector(), random.In(60, 250), random.In(20, 120));
+        if (mayBeDisc && random.Below(4) == 0) return SolidDisc.Of(middle, random.UnitVector(), random.In(60, 250), random.In(20, 120), coarseMm: 2);
         var points = new List<Vector3d> { middle };
         Vector3d step = random.UnitVector() * random.In(15, 60);
         for (int n = random.Below(9); n > 0; n--)

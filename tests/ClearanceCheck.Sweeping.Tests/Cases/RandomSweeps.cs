@@ -1,4 +1,3 @@
-using ClearanceCheck.Geometry.Shapes;
 
 namespace ClearanceCheck.Sweeping.Tests.Cases;
 
@@ -18,11 +17,7 @@ public sealed class RandomSweeps
 
     private static (SweepCase Case, Extreme Extreme, double Proved, double Sampled) Run(SweepCase pair, ulong seed, int samples)
     {
-        bool swap = pair.FirstBody > pair.SecondBody;
-        (int frame, Solid first, int body, Solid second) = swap
-            ? (pair.SecondBody, pair.Second, pair.FirstBody, pair.First)
-            : (pair.FirstBody, pair.First, pair.SecondBody, pair.Second);
-        var search = new SweepSearch(pair.System, frame, body, new GapObjective(first, second), Settings);
+        var search = new SweepSearch(pair.System, pair.Objective(), Settings);
         Extreme extreme = search.Run();
         return (pair, extreme, search.ProvedBound, new PoseOracle(pair).Least(new SplitMix64(seed), samples).Gap);
     }

@@ -40,7 +40,7 @@ internal sealed class Moved(RigidMotion by, bool mirrored)
     private Solid Solid(Solid solid) => solid switch
     {
         CapsuleChain chain => new CapsuleChain(chain.Points.Select(Point), chain.RadiusMm),
-        Disc disc => new Disc(Point(disc.Center), Direction(disc.Axis), disc.RadiusMm, disc.HalfWidthMm),
+        Revolved revolved => new Revolved(Point(revolved.Origin), Direction(revolved.Axis), revolved.Sections, revolved.FacetMm),
         _ => throw new NotSupportedException(),
     };
 }

@@ -1,0 +1,48 @@
+using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Units;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Files.Forms;
+
+/// <summary>A coil spring between two seats.</summary>
+internal static class CoilForm
+{
+    private const double FewestTurns = 1, MostTurns = 30;
+
+    public static PartForm? Read(PartSource part)
+    {
+        Within seat = Within.For(part.Within, part.Draft.FileWithin, Defaults.CoilSeatMm, "the middle of a coil's seat");
+        Place? lower = Ends.Read(part, "lower", "the middle of its lower seat", seat);
+        Place? upper = Ends.Read(part, "upper", "the middle of its upper seat", seat);
+        Placed<LengthReading>? diameter = part.Reader.Required("outside-diameter", "its diameter over the wire").Length(Sizes.Diameter);
+        Field wireField = part.Reader.Required("wire", "how thick its wire is");
+        Placed<LengthReading>? wire = wireField.Length(Sizes.Wire);
+        Field turnsField = part.Reader.Required("turns", "how often the wire winds around between the seats, such as 5.5");
+        Placed<double>? turns = turnsField.Number();
+        bool sound = TurnsAreSound(turnsField, turns) & WireFits(wireField, wire, diameter);
+        if (!sound || lower is null || upper is null || diameter is null || wire is null || turns is null || !Ends.AreSound(part, lower, upper, "the spring")) return null;
+        double solid = turns.Value * wire.Value.Length.Millimetres, apart = Ends.ApartMm(part, lower, upper);
+        if (solid >= apart)
+        {
+            FileMessages.CoilBound(part, solid, apart);
+            return null;
+        }
+
+        part.Assume("Taken as a cylinder of wire between its seats, evenly wound, that leans and stretches with them; a barrel or cone shape is not covered.");
+        return new PartForm.Coil(lower, upper, part.Size("outside-diameter", diameter), part.Size("wire", wire), turns.Value);
+    }
+
+    private static bool TurnsAreSound(Field field, Placed<double>? turns)
+    {
+        if (turns is null or { Value: >= FewestTurns and <= MostTurns }) return true;
+        FileMessages.TurnsOutOfRange(field, FewestTurns, MostTurns);
+        return false;
+    }
+
+    private static bool WireFits(Field field, Placed<LengthReading>? wire, Placed<LengthReading>? diameter)
+    {
+        if (wire is null || diameter is null || wire.Value.Length.Millimetres < diameter.Value.Length.Millimetres / 2) return true;
+        FileMessages.WireTooThick(field);
+        return false;
+    }
+}

@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+
+namespace ClearanceCheck.Vehicles;
+
+/// <summary>What a part is to the engine. A closed family.</summary>
+public abstract record PartForm
+{
+    private protected PartForm()
+    {
+    }
+
+    /// <summary>The places at which it is joined to two bodies; empty for a part that is fixed to one.</summary>
+    public ImmutableArray<Place> Ends => this switch
+    {
+        Hose hose => [hose.Upper, hose.Lower],
+        Link link => [link.First, link.Second],
+        Shock shock => [shock.Upper, shock.Lower],
+        Shaft shaft => [shaft.First, shaft.Second],
+        Coil coil => [coil.Lower, coil.Upper],
+        BumpStop stop => [stop.Frame, stop.Axle],
+        _ => [],
+    };
+
+    /// <summary>A line, pipe or tube: a polyline of its axis and an outside diameter, all on the part's body.</summary>
+    /// <param name="JoinedEnds">Numbers of path points (from 0) at which the part is joined to something: contact near them is meant.</param>
+    public sealed record Chain(ImmutableArray<MeasuredPoint> Path, MeasuredLength OutsideDiameter, ImmutableArray<int> JoinedEnds) : PartForm;
+
+    /// <summary>A plate: its outline around the middle of its thickness, on the part's body. The edges are round.</summary>
+    public sealed record Plate(ImmutableArray<MeasuredPoint> Outline, MeasuredLength Thickness) : PartForm;
+
+    /// <summary>A solid box on the part's body, its edges along the vehicle's axes in the measured state.</summary>
+    public sealed record Box(MeasuredPoint Corner, MeasuredPoint Opposite) : PartForm;
+
+    /// <summary>A solid of revolution on the part's body: a housing, rotor, drum or flange.</summary>
+    /// <param name="From">A point on its axis, from which the profile's places along it are counted.</param>
+    /// <param name="To">A second point on its axis, in the direction in which they are counted.</param>
+    /// <param name="Profile">Its outline, corner by corner.</param>
+    /// <param name="Wall">Thickness of the wall around the profile; null for a body that is full up to its axis.</param>
+    public sealed record Turned(MeasuredPoint From, MeasuredPoint To, ImmutableArray<ProfileCorner> Profile, MeasuredLength? Wall) : PartForm;
+
+    /// <summary>A tire as it is swept: new, grown, on its rim, with chains where they are declared.</summary>
+    /// <param name="RadiusMm">Outer radius.</param>
+    /// <param name="WidthMm">Section width at the bulge.</param>
+    /// <param name="Offset">The rim's middle plane lies this far inboard of the mounting face.</param>
+    /// <param name="RimRadiusMm">Radius of the bead seat.</param>
+    public sealed record Tire(WheelSeat Seat, MeasuredLength RadiusMm, MeasuredLength WidthMm, MeasuredLength Offset, double RimRadiusMm) : PartForm;
+
+    /// <summary>A wheel as its inner faces: the barrel around what lives inside it, and the disc. Places along its axis count outboard from the mounting face.</summary>
+    /// <param name="Barrel">The barrel's inner face.</param>
+    /// <param name="Disc">The disc's inner face; empty where nobody measured it.</param>
+    public sealed record Wheel(
+        WheelSeat Seat, ImmutableArray<ProfileCorner> Barrel, MeasuredLength BarrelWall, ImmutableArray<ProfileCorner> Disc, MeasuredLength DiscWall) : PartForm;
+
+    /// <summary>A scanned surface on the part's body.</summary>
+    /// <param name="Scan">The triangles.</param>
+    /// <param name="Shift">Where the scan may lie beside its place: zero in the measured state, as uncertain as the scan.</param>
+    public sealed record Scanned(Scan Scan, MeasuredPoint Shift) : PartForm;
+
+    /// <summary>A hose between two places where the rubber leaves the ferrules.</summary>
+    public sealed record Hose(Place Upper, Place Lower, MeasuredLength FreeLength, MeasuredLength OutsideDiameter) : PartForm;
+
+    /// <summary>A straight tube between two places that keeps its length: a link, a track bar, a tie rod.</summary>
+    public sealed record Link(Place First, Place Second, MeasuredLength OutsideDiameter) : PartForm;
+
+    /// <summary>A shock between two places: it ends the travel where it is fully open or closed.</summary>
+    /// <param name="Sleeves">Its tube and rod; null where nobody measured them.</param>
+    public sealed record Shock(Place Upper, Place Lower, MeasuredLength Closed, MeasuredLength Open, Sleeves? Sleeves) : PartForm;
+
+    /// <summary>A shaft of two halves that slide in each other between two places.</summary>
+    public sealed record Shaft(Place First, Place Second, Sleeves Sleeves) : PartForm;
+
+    /// <summary>A coil spring: a wire that winds around the line between the middles of its seats.</summary>
+    /// <param name="OutsideDiameter">Over the wire.</param>
+    /// <param name="Turns">Between the seats.</param>
+    public sealed record Coil(Place Lower, Place Upper, MeasuredLength OutsideDiameter, MeasuredLength Wire, double Turns) : PartForm;
+
+    /// <summary>A bump stop on the frame above a pad on the axle; it ends the travel at its crushed height.</summary>
+    /// <param name="Crush">What it gives under load, mm.</param>
+    public sealed record BumpStop(Place Frame, Place Axle, MeasuredLength Height, MeasuredLength Crush) : PartForm;
+}
+
+/// <summary>A corner of a profile that is turned around an axis.</summary>
+/// <param name="Radius">From the axis.</param>
+/// <param name="Along">Along the axis.</param>
+public readonly record struct ProfileCorner(MeasuredLength Radius, MeasuredLength Along);
+
+/// <summary>Two tubes that slide in each other along one line: each keeps its length and stays joined at its own end.</summary>
+/// <param name="TubeAtFirst">True when the thicker tube is at the first (the upper) end.</param>
+/// <param name="TubeDiameter">Outside diameter of the thicker tube.</param>
+/// <param name="TubeLength">From its joint to its open end.</param>
+/// <param name="RodDiameter">Outside diameter of what slides in it.</param>
+/// <param name="RodLength">From its joint to its inner end.</param>
+public sealed record Sleeves(
+    bool TubeAtFirst, MeasuredLength TubeDiameter, MeasuredLength TubeLength, MeasuredLength RodDiameter, MeasuredLength RodLength);
+
+/// <summary>Where a wheel is bolted on.</summary>
+/// <param name="Hub">The middle of the mounting face.</param>
+/// <param name="OtherHub">The hub of the axle's other wheel where both are on one body: the two make the axis. Null for a hub whose axis is taken as square to the centre plane.</param>
+public sealed record WheelSeat(MeasuredPoint Hub, MeasuredPoint? OtherHub, bool IsLeft);
