@@ -14,11 +14,11 @@ internal sealed class Workshop : IDisposable
     /// <summary>Something that goes wrong when standard input is read.</summary>
     public Exception? BrokenInput { get; init; }
 
-    /// <summary>A workshop with the demo's fixture in its folder.</summary>
-    public static Workshop WithFixture()
+    /// <summary>A workshop with a fixture in its folder, the demo's where none is named.</summary>
+    public static Workshop WithFixture(string fixture = "one-line")
     {
         var shop = new Workshop();
-        foreach (string file in Directory.GetFiles(FixtureFolder)) File.Copy(file, Path.Combine(shop.Folder, Path.GetFileName(file)));
+        foreach (string file in Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, "fixtures", fixture))) File.Copy(file, Path.Combine(shop.Folder, Path.GetFileName(file)));
         return shop;
     }
 

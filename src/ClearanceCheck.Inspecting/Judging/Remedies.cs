@@ -5,9 +5,12 @@ namespace ClearanceCheck.Inspecting.Judging;
 /// <summary>How much a failed value lacks, in the size of the change.</summary>
 internal static class Remedies
 {
+    // A search that ran its course ends this near to its bound; one that was cut short has a bound that says nothing of the remedy.
+    private const double SearchToleranceMm = 1;
+
     /// <summary>What a failed value lacks with its give or take counted, in the quantity's unit; zero where nothing is known.</summary>
     public static double Lacks(Finding finding) => finding is { Evidence: { } evidence, Limit.AtLeast: { } limit }
-        ? limit + evidence.GiveOrTake - Math.Min(evidence.Bound, evidence.Value)
+        ? limit + evidence.GiveOrTake - Math.Min(evidence.Value, Math.Max(evidence.Bound, evidence.Value - SearchToleranceMm))
         : 0;
 
     /// <summary>The change that would meet the limit with its give or take: "needs 14 mm (9/16 in) more."</summary>
@@ -16,7 +19,7 @@ internal static class Remedies
         double lacks = Lacks(finding);
         if (finding.Evidence is not { } evidence || lacks <= 0) return "";
         if (finding.Quantity.Id == "hose-slack") return Hose(evidence, lacks);
-        return $"needs {Words.Length(Math.Ceiling(lacks))} more, its give or take counted.";
+        return $"needs {(evidence.Value < 0 ? "at least " : "")}{Words.Length(Math.Ceiling(lacks))} more, its give or take counted.";
     }
 
     // The chord in the worst pose is known from the witness, so a share of it is a length of hose.

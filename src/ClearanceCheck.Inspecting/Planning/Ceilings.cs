@@ -15,9 +15,9 @@ internal static class Ceilings
     public static double Of(PlannedMeasurement planned, Vehicle vehicle, double coverageFactor) =>
         IsLength(planned) ? planned.Rules.Max(r => r.Limit.Number) + Guard(planned, vehicle, coverageFactor) : double.PositiveInfinity;
 
-    /// <summary>A gap this far under the smallest limit settles every rule: how much deeper it goes need not be looked for. Minus infinity for limits that are not lengths.</summary>
+    /// <summary>An overlap this deep, under the smallest limit too, settles every rule: how much deeper it goes need not be looked for. Minus infinity for limits that are not lengths.</summary>
     public static double Floor(PlannedMeasurement planned, Vehicle vehicle, double coverageFactor) =>
-        IsLength(planned) ? planned.Rules.Min(r => r.Limit.Number) - Guard(planned, vehicle, coverageFactor) : double.NegativeInfinity;
+        IsLength(planned) ? Math.Min(0, planned.Rules.Min(r => r.Limit.Number)) - Guard(planned, vehicle, coverageFactor) : double.NegativeInfinity;
 
     /// <summary>How near the least other narrow places must be kept: all that a shield has to stand in, where one may lower the limit.</summary>
     public static double? Reach(PlannedMeasurement planned) =>
