@@ -8,6 +8,12 @@ internal static class PieceAxes
     /// <summary>A leaf of a solid of revolution has its corners at three stations around the axis.</summary>
     private const int Stations = 3;
 
+    // A product of two edges shorter than this share of both is rounding.
+    private const double ParallelShareSquared = 1e-24;
+
+    // A longer one than this is square to both as it stands.
+    private const double SharpShareSquared = 1e-4;
+
     public static void Of(in Piece piece, Span<Vector3d> edges, out int edgeCount, Span<Vector3d> faces, out int faceCount)
     {
         (edgeCount, faceCount) = (0, 0);
@@ -70,7 +76,27 @@ internal static class PieceAxes
 
     private static void Face(Vector3d a, Vector3d b, Span<Vector3d> faces, ref int count)
     {
-        Vector3d normal = Vector3d.Cross(a, b);
-        if (normal.LengthSquared > 1e-24 * a.LengthSquared * b.LengthSquared) faces[count++] = normal;
+        Vector3d normal = Across(a, b);
+        if (normal != Vector3d.Zero) faces[count++] = normal;
+    }
+
+    /// <summary>A vector square to both; zero where they are parallel.</summary>
+    /// <remarks>
+    /// Rounding turns the product of two nearly parallel vectors by 1e-16 over the sine between them. Around the vectors that does no
+    /// harm; what it adds along them counts over their whole length and is taken out again.
+    /// </remarks>
+    public static Vector3d Across(Vector3d a, Vector3d b)
+    {
+        Vector3d cross = Vector3d.Cross(a, b);
+        double square = cross.LengthSquared, whole = a.LengthSquared * b.LengthSquared;
+        if (!(square > ParallelShareSquared * whole)) return Vector3d.Zero;
+        return square > SharpShareSquared * whole ? cross : Square(cross, a.LengthSquared > b.LengthSquared ? a : b);
+    }
+
+    /// <summary>The part of a vector square to another.</summary>
+    public static Vector3d Square(Vector3d v, Vector3d other)
+    {
+        double length = other.LengthSquared;
+        return length > 0 ? v - (other * (Vector3d.Dot(v, other) / length)) : v;
     }
 }

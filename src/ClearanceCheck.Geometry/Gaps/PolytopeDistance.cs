@@ -16,38 +16,38 @@ internal static class PolytopeDistance
     private const double Share = 1e-14;
     private const double RoundingMm = 1e-13;
 
+    /// <param name="first">Corners near the origin: their own size is what rounding counts by.</param>
+    /// <param name="second">Corners of the other.</param>
+    /// <param name="enough">Points this near to each other end the search, mm.</param>
     /// <returns>A point of each hull; the same point twice, up to rounding, where they meet.</returns>
-    public static (Vector3d OnFirst, Vector3d OnSecond) Nearest(ReadOnlySpan<Vector3d> first, ReadOnlySpan<Vector3d> second)
+    public static (Vector3d OnFirst, Vector3d OnSecond) Nearest(ReadOnlySpan<Vector3d> first, ReadOnlySpan<Vector3d> second, double enough = RoundingMm)
     {
-        Vector3d origin = first[0];
         var simplex = new DifferenceSimplex(stackalloc Vector3d[8], stackalloc double[8]);
-        simplex.Start(Vector3d.Zero, second[0] - origin);
+        simplex.Start(first[0], second[0]);
         Vector3d v = simplex.Nearest;
         for (int step = 0; step < MaximumSteps; step++)
         {
             double square = v.LengthSquared;
-            if (!(square > RoundingMm * RoundingMm)) break;
-            Vector3d a = Extreme(first, origin, -v), b = Extreme(second, origin, v);
+            if (!(square > enough * enough)) break;
+            Vector3d a = Extreme(first, -v), b = Extreme(second, v);
             if (square - Vector3d.Dot(a - b, v) <= (Share * square) + (RoundingMm * Math.Sqrt(square)) || !simplex.TryAdd(a, b)) break;
             if (simplex.HoldsOrigin || !(simplex.Nearest.LengthSquared < square)) break;
             v = simplex.Nearest;
         }
 
-        (Vector3d onFirst, Vector3d onSecond) = simplex.Points;
-        return (origin + onFirst, origin + onSecond);
+        return simplex.Points;
     }
 
-    private static Vector3d Extreme(ReadOnlySpan<Vector3d> corners, Vector3d origin, Vector3d direction)
+    private static Vector3d Extreme(ReadOnlySpan<Vector3d> corners, Vector3d direction)
     {
-        Vector3d best = corners[0] - origin;
-        double most = Vector3d.Dot(best, direction);
+        int best = 0;
+        double most = Vector3d.Dot(corners[0], direction);
         for (int i = 1; i < corners.Length; i++)
         {
-            Vector3d corner = corners[i] - origin;
-            double along = Vector3d.Dot(corner, direction);
-            if (along > most) (most, best) = (along, corner);
+            double along = Vector3d.Dot(corners[i], direction);
+            if (along > most) (most, best) = (along, i);
         }
 
-        return best;
+        return corners[best];
     }
 }

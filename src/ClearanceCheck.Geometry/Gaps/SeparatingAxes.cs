@@ -15,8 +15,8 @@ internal static class SeparatingAxes
     // Fifteen edges of a stave, ten faces.
     private const int MostEdges = 16;
 
-    // A product of two edges shorter than this share of both is rounding.
-    private const double ParallelShareSquared = 1e-24;
+    // Shorter axes have lost digits when squared, mm^4.
+    private const double Tiny = 1e-200;
 
     /// <param name="first">A piece.</param>
     /// <param name="second">Another.</param>
@@ -40,10 +40,10 @@ internal static class SeparatingAxes
         }
 
         foreach (Vector3d edge in firstEdges[..firstEdgeCount])
-            foreach (Vector3d other in secondEdges[..secondEdgeCount]) best.Try(first, second, Across(edge, other));
+            foreach (Vector3d other in secondEdges[..secondEdgeCount]) best.Try(first, second, PieceAxes.Across(edge, other));
         // A corner beside an edge: the way between them is square to the edge, more sharply than rounding has left it.
-        foreach (Vector3d edge in firstEdges[..firstEdgeCount]) best.Try(first, second, Square(apart, edge));
-        foreach (Vector3d edge in secondEdges[..secondEdgeCount]) best.Try(first, second, Square(apart, edge));
+        foreach (Vector3d edge in firstEdges[..firstEdgeCount]) best.Try(first, second, PieceAxes.Square(apart, edge));
+        foreach (Vector3d edge in secondEdges[..secondEdgeCount]) best.Try(first, second, PieceAxes.Square(apart, edge));
         Flat(first, second, firstEdges[..firstEdgeCount], firstFaces[..firstFaceCount], ref best);
         Flat(first, second, secondEdges[..secondEdgeCount], secondFaces[..secondFaceCount], ref best);
         if (double.IsNegativeInfinity(best.Separation)) best.Try(first, second, Vector3d.UnitZ);
@@ -56,7 +56,7 @@ internal static class SeparatingAxes
         if (faces.Length > 1) return;
         foreach (Vector3d edge in edges)
         {
-            if (faces.Length == 1) best.Try(first, second, Across(edge, faces[0]));
+            if (faces.Length == 1) best.Try(first, second, PieceAxes.Across(edge, faces[0]));
             else
             {
                 Vector3d side = edge.AnyPerpendicular();
@@ -65,18 +65,6 @@ internal static class SeparatingAxes
                 best.Try(first, second, edge);
             }
         }
-    }
-
-    private static Vector3d Across(Vector3d a, Vector3d b)
-    {
-        Vector3d cross = Vector3d.Cross(a, b);
-        return cross.LengthSquared > ParallelShareSquared * a.LengthSquared * b.LengthSquared ? cross : Vector3d.Zero;
-    }
-
-    private static Vector3d Square(Vector3d v, Vector3d edge)
-    {
-        Vector3d unit = edge.NormalizedOr(Vector3d.Zero);
-        return v - (unit * Vector3d.Dot(v, unit));
     }
 
     private static Vector3d Middle(in Piece piece)
@@ -91,25 +79,28 @@ internal static class SeparatingAxes
         public double Separation;
         public Vector3d Direction;
 
-        // Both senses of an axis at once.
+        // Both senses of an axis of any length at once.
         public void Try(in Piece first, in Piece second, Vector3d axis)
         {
-            Vector3d n = axis.NormalizedOr(Vector3d.Zero);
-            if (n == Vector3d.Zero) return;
-            Vector3d origin = first.Corners[0];
-            (double firstLow, double firstHigh) = Extent(first.Corners, origin, n);
-            (double secondLow, double secondHigh) = Extent(second.Corners, origin, n);
-            if (firstLow - secondHigh > Separation) (Separation, Direction) = (firstLow - secondHigh, n);
-            if (secondLow - firstHigh > Separation) (Separation, Direction) = (secondLow - firstHigh, -n);
+            double square = axis.LengthSquared;
+            if (!(square > Tiny)) return;
+            (double firstLow, double firstHigh) = Extent(first.Corners, axis);
+            (double secondLow, double secondHigh) = Extent(second.Corners, axis);
+            double forward = firstLow - secondHigh, backward = secondLow - firstHigh, most = Math.Max(forward, backward);
+            // Most axes fall here, and need no root.
+            if (most < 0 && Separation < 0 && most * most > Separation * Separation * square) return;
+            double length = Math.Sqrt(square);
+            if (most / length > Separation) (Separation, Direction) = (most / length, axis / (backward > forward ? -length : length));
         }
 
-        private static (double Low, double High) Extent(ReadOnlySpan<Vector3d> corners, Vector3d origin, Vector3d n)
+        private static (double Low, double High) Extent(ReadOnlySpan<Vector3d> corners, Vector3d axis)
         {
-            double low = double.PositiveInfinity, high = double.NegativeInfinity;
-            foreach (ref readonly Vector3d corner in corners)
+            double low = Vector3d.Dot(axis, corners[0]), high = low;
+            for (int i = 1; i < corners.Length; i++)
             {
-                double along = Vector3d.Dot(n, corner - origin);
-                (low, high) = (Math.Min(low, along), Math.Max(high, along));
+                double along = Vector3d.Dot(axis, corners[i]);
+                if (along < low) low = along;
+                if (along > high) high = along;
             }
 
             return (low, high);

@@ -13,14 +13,13 @@ internal static class SimplexDistance
     /// <returns>A point of each; the same point twice where they meet.</returns>
     public static (Vector3d OnFirst, Vector3d OnSecond) Nearest(ReadOnlySpan<Vector3d> first, ReadOnlySpan<Vector3d> second)
     {
-        Vector3d origin = first[0];
         var best = new Best { Squared = double.PositiveInfinity };
         int firstEdges = Edges(first), secondEdges = Edges(second);
         for (int i = 0; i < firstEdges; i++)
             for (int j = 0; j < secondEdges; j++) EdgeEdge(first, i, second, j, ref best);
         if (second.Length == 3) Faces(first, firstEdges, second, swapped: false, ref best);
         if (first.Length == 3) Faces(second, secondEdges, first, swapped: true, ref best);
-        return best.Squared < double.PositiveInfinity ? (best.OnFirst, best.OnSecond) : (origin * double.NaN, second[0]);
+        return best.Squared < double.PositiveInfinity ? (best.OnFirst, best.OnSecond) : (first[0] * double.NaN, second[0]);
     }
 
     private static int Edges(ReadOnlySpan<Vector3d> corners) => corners.Length == 3 ? 3 : 1;

@@ -16,9 +16,10 @@ namespace ClearanceCheck.Inspecting.Evidencing;
 internal sealed class DrawingBuilder(VehicleMotion motion)
 {
     // A drawing is read to a millimetre or two: nodes that stick out less are not opened.
-    private const double CoarseMm = 2;
+    private const double CoarseMm = 3;
+    private const int Decimals = 2;
     private const double LeastNearMm = 240;
-    private const int MostPieces = 500;
+    private const int MostPieces = 200;
 
     public DrawingCard Draw(ImmutableArray<Part> parts, AxleModule? module, WorstPlace place)
     {
@@ -74,7 +75,7 @@ internal sealed class DrawingBuilder(VehicleMotion motion)
             if (SignedGap.Measure(piece, new Piece(place, PieceKind.Simplex, nearMm)).Gap > 0) continue;
             if (solid.IsLeaf(node) || solid.Thickness(node) <= CoarseMm)
             {
-                pieces.Add(new DrawnPiece([.. corners], solid.Radius(node)));
+                pieces.Add(new DrawnPiece([.. Rounded(corners)], Math.Round(solid.Radius(node), Decimals)));
             }
             else
             {
@@ -82,6 +83,14 @@ internal sealed class DrawingBuilder(VehicleMotion motion)
                 nodes.Push(solid.Left(node));
             }
         }
+    }
+
+    private static Vector3d[] Rounded(ReadOnlySpan<Vector3d> corners)
+    {
+        var rounded = new Vector3d[corners.Length];
+        for (int i = 0; i < rounded.Length; i++)
+            rounded[i] = new Vector3d(Math.Round(corners[i].X, Decimals), Math.Round(corners[i].Y, Decimals), Math.Round(corners[i].Z, Decimals));
+        return rounded;
     }
 
     private static double Far(DrawnPiece piece, Vector3d middle) => piece.Corners.Min(c => (c - middle).Length);

@@ -34,12 +34,17 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
             Quantity = new QuantityCard(planned.Quantity.Id, planned.Quantity.Name, planned.Quantity.Meaning, Unit(planned.Quantity)),
             Limit = new LimitCard(limit.AtLeast, limit.AtMost, because),
             Source = new SourceCard(rule.Source.Basis, rule.Source.Known, rule.Source.Text),
-            Evidence = measured.NotEvaluated is null ? evidence.Build(planned, applied, request, measured) : null,
+            Evidence = measured.NotEvaluated is null ? Drawn(evidence.Build(planned, applied, request, measured), verdict) : null,
             Missing = Missing(verdict, measured),
             Assumes = Assumes(measured),
             Shields = said,
         };
     }
+
+    // What meets its limit is listed and not drawn: its pieces would only make the report heavy.
+    private static Evidence Drawn(Evidence evidence, Verdict verdict) => verdict != Verdict.Conforms
+        ? evidence
+        : evidence with { Drawing = new DrawingCard([.. evidence.Drawing.Parts.Select(p => p with { Pieces = [] })]) };
 
     // Whether a shield stands between the two can only be seen where they come nearest.
     private (RuleLimit Limit, ImmutableArray<string> Because, ImmutableArray<string> Said) Limit(PlannedMeasurement planned, AppliedRule applied, Measurement measured)
