@@ -1,5 +1,6 @@
 using ClearanceCheck.Documents.Reading;
 using ClearanceCheck.Files;
+using ClearanceCheck.Scans;
 
 namespace ClearanceCheck.Cli.Inputs;
 
@@ -60,7 +61,7 @@ internal sealed class InspectionFolder(StoredFile main, string folder, Door door
             }
 
             using FileStream stream = File.OpenRead(whole);
-            return StoredFile.Read(resolved, stream);
+            return StoredFile.Read(resolved, stream, ScanLimits.MostBytes);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

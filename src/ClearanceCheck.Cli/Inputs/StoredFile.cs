@@ -9,11 +9,14 @@ namespace ClearanceCheck.Cli.Inputs;
 internal sealed record StoredFile(string Name, ImmutableArray<byte> Content)
 {
     /// <summary>Reads a stream, but not much more than a reader takes: what is too long is refused there with a message.</summary>
-    public static StoredFile Read(string name, Stream stream)
+    /// <param name="name">Its name.</param>
+    /// <param name="stream">Its content.</param>
+    /// <param name="mostBytes">What its reader takes: little for a text, much for a scan's mesh.</param>
+    public static StoredFile Read(string name, Stream stream, long mostBytes = DocumentLimits.MostText)
     {
         using var content = new MemoryStream();
         var buffer = new byte[64 * 1024];
-        while (content.Length <= DocumentLimits.MostText && stream.Read(buffer) is > 0 and var read) content.Write(buffer, 0, read);
+        while (content.Length <= mostBytes && stream.Read(buffer) is > 0 and var read) content.Write(buffer, 0, read);
         return new StoredFile(name, [.. content.ToArray()]);
     }
 

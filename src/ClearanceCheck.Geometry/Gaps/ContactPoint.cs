@@ -58,13 +58,24 @@ internal static class ContactPoint
     // The middle of one that lies in the other, else any point in common.
     private static (Vector3d Point, double Miss) Common(ReadOnlySpan<Vector3d> a, ReadOnlySpan<Vector3d> b)
     {
-        Vector3d middleOfA = Middle(a), middleOfB = Middle(b);
-        Vector3d inA = PolytopeDistance.Nearest(a, [middleOfB], EnoughMm).OnFirst;
-        if (Miss(inA, middleOfB) <= CommonMm) return (inA, Miss(inA, middleOfB));
-        Vector3d inB = PolytopeDistance.Nearest(b, [middleOfA], EnoughMm).OnFirst;
-        if (Miss(inB, middleOfA) <= CommonMm) return (middleOfA, Miss(inB, middleOfA));
-        (Vector3d onA, Vector3d onB) = PolytopeDistance.Nearest(a, b, EnoughMm);
+        if (a.Length > 1 && b.Length > 1 && a.Length + b.Length > 4)
+        {
+            Vector3d middleOfA = Middle(a), middleOfB = Middle(b);
+            Vector3d inA = PolytopeDistance.Nearest(a, [middleOfB], EnoughMm).OnFirst;
+            if (Miss(inA, middleOfB) <= CommonMm) return (inA, Miss(inA, middleOfB));
+            Vector3d inB = PolytopeDistance.Nearest(b, [middleOfA], EnoughMm).OnFirst;
+            if (Miss(inB, middleOfA) <= CommonMm) return (middleOfA, Miss(inB, middleOfA));
+        }
+
+        (Vector3d onA, Vector3d onB) = a.Length <= 2 && b.Length <= 2 ? OfEdges(a, b) : PolytopeDistance.Nearest(a, b, EnoughMm);
         return (onA, Miss(onA, onB));
+    }
+
+    private static (Vector3d OnFirst, Vector3d OnSecond) OfEdges(ReadOnlySpan<Vector3d> a, ReadOnlySpan<Vector3d> b)
+    {
+        Vector3d u = a[^1] - a[0], v = b[^1] - b[0];
+        (double s, double t) = SegmentDistance.Nearest(a[0] - b[0], u, v);
+        return (a[0] + (u * s), b[0] + (v * t));
     }
 
     private static double Miss(Vector3d a, Vector3d b) => (a - b).Length;

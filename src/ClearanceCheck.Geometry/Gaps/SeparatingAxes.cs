@@ -15,6 +15,9 @@ internal static class SeparatingAxes
     // Fifteen edges of a stave, ten faces.
     private const int MostEdges = 16;
 
+    // Points nearer than this, mm, are the same point: what is left between them has no direction.
+    private const double RoundingMm = 1e-12;
+
     // Shorter axes have lost digits when squared, mm^4.
     private const double Tiny = 1e-200;
 
@@ -41,9 +44,13 @@ internal static class SeparatingAxes
 
         foreach (Vector3d edge in firstEdges[..firstEdgeCount])
             foreach (Vector3d other in secondEdges[..secondEdgeCount]) best.Try(first, second, PieceAxes.Across(edge, other));
-        // A corner beside an edge: the way between them is square to the edge, more sharply than rounding has left it.
-        foreach (Vector3d edge in firstEdges[..firstEdgeCount]) best.Try(first, second, PieceAxes.Square(apart, edge));
-        foreach (Vector3d edge in secondEdges[..secondEdgeCount]) best.Try(first, second, PieceAxes.Square(apart, edge));
+        if (apart.LengthSquared > RoundingMm * RoundingMm)
+        {
+            // A corner beside an edge: the way between them is square to the edge, more sharply than rounding has left it.
+            foreach (Vector3d edge in firstEdges[..firstEdgeCount]) best.Try(first, second, PieceAxes.Square(apart, edge));
+            foreach (Vector3d edge in secondEdges[..secondEdgeCount]) best.Try(first, second, PieceAxes.Square(apart, edge));
+        }
+
         Flat(first, second, firstEdges[..firstEdgeCount], firstFaces[..firstFaceCount], ref best);
         Flat(first, second, secondEdges[..secondEdgeCount], secondFaces[..secondFaceCount], ref best);
         if (double.IsNegativeInfinity(best.Separation)) best.Try(first, second, Vector3d.UnitZ);
