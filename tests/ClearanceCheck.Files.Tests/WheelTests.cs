@@ -29,7 +29,7 @@ public sealed class WheelTests
         // 2622 / (2 pi) = 417.30; 1 % of it, 1.6 mm of runout and 12 mm of chains more.
         double measured = 2622 / (2 * Math.PI);
         Value(tire.RadiusMm).ShouldBe((1.01 * measured) + (1.6) + 12, 1e-9);
-        Of("axles/rear/wheel/tire-radius").HalfWidthMm.ShouldBe(Defaults.TapeMm / (2 * Math.PI), 1e-9);
+        Of("axles/rear/wheel/tire-radius").HalfWidthMm.ShouldBe(1.01 * Defaults.TapeMm / (2 * Math.PI), 1e-9);
         tire.RimRadiusMm.ShouldBe(203.2);
         Value(tire.Offset).ShouldBe(-10);
         AllAssumed("axles/rear/wheel/tire-radius").ShouldBe(
@@ -77,7 +77,7 @@ public sealed class WheelTests
         var tire = (PartForm.Tire)Part(vehicle, "rear-left-tire").Form;
 
         tire.WidthMm.At(vehicle.Parameters.Nominal).ShouldBe((1.02 * 290) + (2 * 1.6), 1e-9);
-        vehicle.Parameters.Parameters[tire.WidthMm.Index].HalfWidthMm.ShouldBe(Defaults.TapeMm);
+        vehicle.Parameters.Parameters[tire.WidthMm.Index].HalfWidthMm.ShouldBe(1.02 * Defaults.TapeMm, 1e-9);
         tire.RimRadiusMm.ShouldBe(8.5 * 25.4, 1e-9);
     }
 

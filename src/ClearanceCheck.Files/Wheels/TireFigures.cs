@@ -31,7 +31,9 @@ internal static class TireFigures
         Term(path, "runout", envelope.RunoutMm, "runout of tire and rim: half of 1/8 in (49 CFR 570.10(b))", draft);
         if (tire.Circumference is { } around)
         {
-            double half = Math.Max(tape.HalfWidthMm, around.Value.HalfStepMm) / (2 * Math.PI);
+            // What is swept grows with what was measured, and so does what is not known of it.
+            double grown = 1 + (envelope.RadiusGrowthMm / envelope.NominalRadiusMm);
+            double half = grown * Math.Max(tape.HalfWidthMm, around.Value.HalfStepMm) / (2 * Math.PI);
             return draft.Derived(path, $"{around.Span.Text} around", around.Span, envelope.RadiusMm, tape with { HalfWidthMm = half, Why = "a tape reading around the tire" });
         }
 
@@ -45,7 +47,11 @@ internal static class TireFigures
         Term(path, "growth", envelope.WidthGrowthMm, $"growth in use: 2 % of the width ({Practice})", draft);
         Term(path, "runout", 2 * envelope.RunoutMm, "runout of tire and rim on both sides: half of 1/8 in each (49 CFR 570.10(b))", draft);
         if (tire.Width is { } measured)
-            return draft.Derived(path, measured.Span.Text, measured.Span, envelope.WidthMm, tape with { HalfWidthMm = Math.Max(tape.HalfWidthMm, measured.Value.HalfStepMm) });
+        {
+            double grown = 1 + (envelope.WidthGrowthMm / envelope.NominalWidthMm);
+            return draft.Derived(path, measured.Span.Text, measured.Span, envelope.WidthMm, tape with { HalfWidthMm = grown * Math.Max(tape.HalfWidthMm, measured.Value.HalfStepMm) });
+        }
+
         return draft.Derived(path, tire.Size!.Span.Text, tire.Size.Span, envelope.WidthMm, Sizes.Default);
     }
 

@@ -97,7 +97,7 @@ internal sealed class InspectionPlan
         foreach ((Part held, Part other) in new[] { (first, second), (second, first) })
             foreach (IGrouping<(string Words, double RadiusMm), JoinedPlace> zone in MeantContact.Places(held, other, motion.Parameters.Span).GroupBy(p => (p.Words, p.RadiusMm)))
             {
-                string around = zone.Count() > 1 ? $"each {zone.Key.Words.Replace("a ", "", StringComparison.Ordinal)} of {held.Name}" : $"{zone.Key.Words} of {held.Name}";
+                string around = $"{(zone.Count() > 1 ? "each" : "the")} {zone.Key.Words} of {held.Name}";
                 Exempted([held, other], around, zone.Key.RadiusMm, "it is joined there to the body that the other part is fixed to");
             }
     }

@@ -6,5 +6,5 @@ namespace ClearanceCheck.Quantities.Gaps;
 /// <param name="Body">The body's name.</param>
 /// <param name="At">Measured state, mm.</param>
 /// <param name="RadiusMm">How near is near.</param>
-/// <param name="Words">What the place is, after the part's name: "its upper end", "a clip".</param>
+/// <param name="Words">What the place is to the part: "upper mount", "clip".</param>
 public sealed record JoinedPlace(string Body, Vector3d At, double RadiusMm, string Words);

@@ -16,22 +16,22 @@ public static class MeantContact
     /// <summary>The places at which a part is joined to the body that another part is fixed to; empty where it is joined to none.</summary>
     public static ImmutableArray<JoinedPlace> Places(Part part, Part other, ReadOnlySpan<double> parameters)
     {
-        var places = ImmutableArray.CreateBuilder<JoinedPlace>();
         if (!other.Form.Ends.IsEmpty) return [];
+        var places = ImmutableArray.CreateBuilder<JoinedPlace>();
         switch (part.Form)
         {
             case PartForm.Chain chain when part.Body == other.Body:
                 foreach (int end in chain.JoinedEnds)
-                    places.Add(new JoinedPlace(part.Body, chain.Path[end].At(parameters), Radius(chain.OutsideDiameter.At(parameters)), "a clip"));
+                    places.Add(new JoinedPlace(part.Body, chain.Path[end].At(parameters), Radius(chain.OutsideDiameter.At(parameters)), "clip"));
                 break;
             case PartForm.Coil coil:
                 double across = coil.OutsideDiameter.At(parameters) / 2, wire = coil.Wire.At(parameters);
-                Add(coil.Lower, Math.Sqrt((across * across) + (4 * wire * wire)), "its lower seat", parameters);
-                Add(coil.Upper, Math.Sqrt((across * across) + (4 * wire * wire)), "its upper seat", parameters);
+                Add(coil.Lower, Math.Sqrt((across * across) + (4 * wire * wire)), "lower seat", parameters);
+                Add(coil.Upper, Math.Sqrt((across * across) + (4 * wire * wire)), "upper seat", parameters);
                 break;
             default:
                 double thickest = Thickest(part.Form, parameters);
-                for (int i = 0; i < part.Form.Ends.Length; i++) Add(part.Form.Ends[i], Radius(thickest), i == 0 ? "its first end" : "its second end", parameters);
+                for (int i = 0; i < part.Form.Ends.Length; i++) Add(part.Form.Ends[i], Radius(thickest), EndWords(part.Form, i), parameters);
                 break;
         }
 
@@ -50,6 +50,8 @@ public static class MeantContact
         ImmutableArray<JoinedPlace> places = WholePair(part, other) ? [] : Places(part, other, parameters);
         return [.. whole.Select(m => places.IsEmpty ? m : Cut(m, places))];
     }
+
+    private static string EndWords(PartForm form, int end) => form is PartForm.Shock ? (end == 0 ? "upper mount" : "lower mount") : end == 0 ? "first end" : "second end";
 
     private static double Radius(double diameterMm) => Math.Max(Defaults.JoinedEndMm, Defaults.JoinedEndDiameters * diameterMm);
 

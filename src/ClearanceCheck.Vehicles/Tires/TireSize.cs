@@ -19,6 +19,9 @@ public sealed record TireSize
     private const double LeastWidthMm = 100, MostWidthMm = 500, LeastAspect = 20, MostAspect = 110;
     private const double LeastRimCode = 10, MostRimCode = 30, LeastOverallMm = 400, MostOverallMm = 1500;
 
+    // No sidewall says more; the patterns' time grows with the square of the text's length.
+    private const int LongestText = 40;
+
     private const double Inch = 25.4;
 
     private TireSize(double sectionWidthMm, double sectionHeightMm, double rimDiameterMm, TireConstruction construction)
@@ -62,7 +65,8 @@ public sealed record TireSize
     {
         string trimmed = text?.Trim() ?? "";
         size = null;
-        if (TireSizePatterns.Metric().Match(trimmed) is { Success: true } metric)
+        if (trimmed.Length > LongestText) fault = TireSizeFault.Form;
+        else if (TireSizePatterns.Metric().Match(trimmed) is { Success: true } metric)
         {
             double width = Number(metric, "width");
             size = Made(width, width * Number(metric, "aspect") / 100, metric, out fault);

@@ -1,3 +1,4 @@
+using ClearanceCheck.Geometry;
 using ClearanceCheck.Geometry.Gaps;
 using ClearanceCheck.Geometry.Shapes;
 using ClearanceCheck.Mechanics.Poses;
@@ -29,14 +30,21 @@ internal sealed class PoseOracle(SweepCase pair)
     /// <summary>The gap whether stops are passed or not.</summary>
     public double GapBeyondStops(ReadOnlySpan<double> pose) => pair.System.At(pose) is { IsSolved: true } at ? Gap(at) : double.PositiveInfinity;
 
+    // A pair of pieces that a plane already keeps farther apart than the least so far needs no closer look.
     private double Gap(SolvedPose at)
     {
+        RigidMotion motion = at.Relative(pair.FirstBody, pair.SecondBody);
         double least = double.PositiveInfinity;
+        Vector3d n = Vector3d.UnitZ, back = motion.ApplyInverseToDirection(n);
         foreach (int i in firstLeaves)
             foreach (int j in secondLeaves)
             {
-                double gap = SolidGap.Measure(pair.First, i, pair.Second, j, at.Relative(pair.FirstBody, pair.SecondBody)).Gap;
-                least = Math.Min(least, gap);
+                if (-pair.First.Support(i, -n) - Vector3d.Dot(n, motion.Translation) - pair.Second.Support(j, back) >= least) continue;
+                PieceGap gap = SolidGap.Measure(pair.First, i, pair.Second, j, motion);
+                if (!(gap.Gap < least)) continue;
+                least = gap.Gap;
+                n = gap.Direction;
+                back = motion.ApplyInverseToDirection(n);
             }
 
         return least;

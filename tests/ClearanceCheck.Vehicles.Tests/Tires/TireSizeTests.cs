@@ -79,6 +79,9 @@ public sealed class TireSizeTests
     [InlineData("225/70R19.5", 225, 70, 495.3, TireConstruction.Radial)]
     [InlineData("31x10.5R15", 266.7, 76.190476, 381, TireConstruction.Radial)]
     [InlineData("35X12.50R17LT 121Q", 317.5, 72, 431.8, TireConstruction.Radial)]
+    [InlineData("31X10.50R15LT/C 109Q", 266.7, 76.190476, 381, TireConstruction.Radial)]
+    [InlineData("LT285/75R16 126/123Q M+S", 285, 75, 406.4, TireConstruction.Radial)]
+    [InlineData("P285/75R16 117T SL", 285, 75, 406.4, TireConstruction.Radial)]
     [InlineData("35x12.50-15", 317.5, 80, 381, TireConstruction.Bias)]
     public void A_size_is_read_with_or_without_what_stands_beside_it(string text, double width, double aspect, double rim, TireConstruction construction)
     {
@@ -104,6 +107,7 @@ public sealed class TireSizeTests
     [InlineData("285/75R16\n285/75R16", TireSizeFault.Form)]
     [InlineData("\u0662\u0668\u0665/75R16", TireSizeFault.Form)]
     [InlineData("28555555/75R16", TireSizeFault.Form)]
+    [InlineData("285/75R16                                        126Q", TireSizeFault.Form)]
     [InlineData("2855/75R16", TireSizeFault.SectionWidth)]
     [InlineData("35x125R17", TireSizeFault.SectionWidth)]
     [InlineData("285/75R160", TireSizeFault.RimDiameter)]
