@@ -12,11 +12,20 @@ internal sealed class BlockMap(LinkageMotion motion)
     /// <summary>Blocks are no wider than this, mm of travel.</summary>
     public const double BlockMm = 60;
 
+    /// <summary>And no wider than this, rad of an angle.</summary>
+    public const double BlockRad = 0.2;
+
     // Halvings of a block that resists the proof, each coordinate, before its derivatives are only read.
     private const int Refinements = 2;
 
-    // Followers are bounded over parts of a block about this wide, with a seam that overlaps.
-    private const double FollowerPartMm = 15;
+    // A block proved with more slack than the first is divided; the second is the most for the last.
+    private const double Loose = 0.25;
+    private const double Loosest = 0.95;
+
+    // Derivatives are bounded over parts of a block about this wide, with a seam that overlaps; large systems over fewer.
+    private const double PartMm = 15;
+    private const double PartRad = 0.1;
+    private const int ManyUnknowns = 16;
     private const double SeamMm = 1e-9;
 
     private readonly ConcurrentDictionary<DyadicCell, MotionBlock> known = new();
@@ -78,8 +87,8 @@ internal sealed class BlockMap(LinkageMotion motion)
         var halves = new double[d];
         motion.Box.Values(block.Center(d), settings);
         for (int k = 0; k < d; k++) halves[k] = block.Width(k, motion.Box) / 2;
-        Enclosure? proof = Enclosure.TryProve(motion.Linkage, motion.LinkageBodies(centre), settings, halves);
-        if (proof is not null && CornersAreInside(block, proof)) return new MotionBlock(motion.Followers, WithFollowers(proof), () => Parts(proof, settings, halves));
+        Enclosure? proof = Enclosure.TryProve(motion.Linkage, motion.LinkageBodies(centre), settings, halves, mayRead ? Loosest : Loose);
+        if (proof is not null && CornersAreInside(block, proof)) return new MotionBlock(motion.Followers, () => Parts(proof, settings, halves));
         return mayRead ? Read(block) : MotionBlock.Unknown;
     }
 
@@ -117,11 +126,12 @@ internal sealed class BlockMap(LinkageMotion motion)
         return new MotionBlock(motion.Followers, read);
     }
 
-    // A direction divides by a length, so what its interval adds shrinks only as the block does: followers are bounded part by part.
+    // Intervals lose with the square of their width, and what a follower's direction adds shrinks only as the block does.
     private ImmutableArray<MotionJet<Interval>[][]> Parts(Enclosure proof, double[] centre, double[] halves)
     {
         int d = centre.Length, parts = 1;
-        int[] counts = [.. halves.Select(h => Math.Clamp((int)Math.Ceiling(2 * h / FollowerPartMm), 1, d > 2 ? 2 : 4))];
+        int most = d > 2 || motion.Linkage.Unknowns > ManyUnknowns ? 2 : 4;
+        int[] counts = [.. halves.Select((h, k) => Math.Clamp((int)Math.Ceiling(2 * h / (motion.Box.Coordinates[k].IsAngle ? PartRad : PartMm)), 1, most))];
         foreach (int count in counts) parts *= count;
         var all = ImmutableArray.CreateBuilder<MotionJet<Interval>[][]>(parts);
         var part = new Interval[d];
@@ -168,7 +178,8 @@ internal sealed class BlockMap(LinkageMotion motion)
     {
         int size = DyadicPose.Denominator;
         double width = motion.Box.Range(dimension);
-        while (width > BlockMm)
+        double widest = motion.Box.Coordinates[dimension].IsAngle ? BlockRad : BlockMm;
+        while (width > widest)
         {
             width /= 2;
             size /= 2;

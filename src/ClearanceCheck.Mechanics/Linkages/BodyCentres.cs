@@ -10,24 +10,22 @@ namespace ClearanceCheck.Mechanics.Linkages;
 /// </remarks>
 internal static class BodyCentres
 {
-    public static ImmutableArray<Vector3d> Of(int bodies, ImmutableArray<Joint> joints)
+    public static ImmutableArray<Vector3d> Of(ImmutableArray<Carriage> carriages, ImmutableArray<Joint> joints)
     {
-        var centres = new Vector3d[bodies];
-        for (int body = 1; body < bodies; body++)
+        var centres = new Vector3d[carriages.Length];
+        for (int body = 1; body < carriages.Length; body++)
         {
-            Vector3d[] points = [.. joints.SelectMany(j => Points(j, body))];
+            // A turning body's centre has to lie on the line it turns about.
+            if (carriages[body].Kind is CarriageKind.Turning or CarriageKind.Sliding)
+            {
+                centres[body] = carriages[body].Point;
+                continue;
+            }
+
+            Vector3d[] points = [.. joints.SelectMany(j => j.PointsOn(body))];
             foreach (Vector3d point in points) centres[body] += point / points.Length;
         }
 
         return [.. centres];
     }
-
-    private static IEnumerable<Vector3d> Points(Joint joint, int body) => joint switch
-    {
-        Joint.Rod rod => [.. rod.FirstBody == body ? [rod.FirstPoint] : Array.Empty<Vector3d>(), .. rod.SecondBody == body ? [rod.SecondPoint] : Array.Empty<Vector3d>()],
-        Joint.Ball ball when ball.FirstBody == body || ball.SecondBody == body => [ball.Point],
-        Joint.Hinge hinge when hinge.FirstBody == body || hinge.SecondBody == body => [hinge.Point],
-        Joint.Travel travel when travel.Body == body => [travel.Point],
-        _ => [],
-    };
 }

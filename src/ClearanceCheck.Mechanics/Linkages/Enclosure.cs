@@ -17,17 +17,20 @@ namespace ClearanceCheck.Mechanics.Linkages;
 internal sealed class Enclosure
 {
     private const int MaximumTries = 8;
+    // Stored poses are as near as this to the solution.
+    private const double RoundingMm = 1e-8;
     private readonly Linkage linkage;
     private readonly RigidMotion[] bodies;
+    private readonly double[] loads;
     private readonly int n;
     private readonly double[] slope;
     private readonly Interval[] box;
     private readonly Interval[] pose;
     private readonly Interval[] remainder;
 
-    private Enclosure(Linkage linkage, RigidMotion[] bodies, double[] slope, Interval[] box, Interval[] pose)
+    private Enclosure(Linkage linkage, RigidMotion[] bodies, double[] loads, double[] slope, Interval[] box, Interval[] pose)
     {
-        (this.linkage, this.bodies, this.slope, this.box, this.pose, Jets) = (linkage, bodies, slope, box, pose, []);
+        (this.linkage, this.bodies, this.loads, this.slope, this.box, this.pose, Jets) = (linkage, bodies, loads, slope, box, pose, []);
         n = linkage.Unknowns;
         remainder = new Interval[n];
     }
@@ -40,34 +43,27 @@ internal sealed class Enclosure
     /// <param name="centre">Its solution at the block's centre.</param>
     /// <param name="centreSettings">The centre.</param>
     /// <param name="halfWidths">Half the block's width in each coordinate.</param>
-    public static Enclosure? TryProve(Linkage linkage, RigidMotion[] centre, double[] centreSettings, double[] halfWidths)
+    /// <param name="loosest">The largest norm of I - C F_v to be content with, below one: what the derivatives' bounds may lose goes with it.</param>
+    public static Enclosure? TryProve(Linkage linkage, RigidMotion[] centre, double[] centreSettings, double[] halfWidths, double loosest = 0.95)
     {
         int n = linkage.Unknowns, d = centreSettings.Length;
-        double[] inverse = linkage.Jacobian(centre, centreSettings).Inverse();
+        double[] loads = linkage.LoadsAt(centre, centreSettings);
+        double[] inverse = Inverse(linkage, centre, loads, centreSettings);
         var slope = new double[n * d];
-        for (int k = 0; k < d; k++) SlopeColumn(linkage, centre, centreSettings, inverse, k, slope);
+        for (int k = 0; k < d; k++) SlopeColumn(linkage, centre, loads, centreSettings, inverse, k, slope);
         var pose = new Interval[d];
         for (int k = 0; k < d; k++) pose[k] = Interval.From(centreSettings[k]) + Interval.Symmetric(halfWidths[k]);
-        var enclosure = new Enclosure(linkage, centre, slope, new Interval[n], pose);
-        return enclosure.ProveSolution(inverse, centreSettings, halfWidths) && enclosure.ProveDerivatives(inverse) ? enclosure : null;
+        var enclosure = new Enclosure(linkage, centre, loads, slope, new Interval[n], pose);
+        return enclosure.ProveSolution(inverse, centreSettings, halfWidths, loosest) && enclosure.ProveDerivatives(inverse) ? enclosure : null;
     }
 
     /// <summary>True when a solved pose lies inside the enclosure: it is then on the branch that was proved.</summary>
     public bool Contains(ReadOnlySpan<RigidMotion> solved)
     {
-        for (int body = 1; body < bodies.Length; body++)
-        {
-            RigidMotion was = bodies[body], now = solved[body];
-            Vector3d centre = linkage.Centres[body], shift = now.Apply(centre) - was.Apply(centre);
-            Rotation turn = now.Rotation * was.Rotation.Inverse;
-            Vector3d cayley = new Vector3d(turn.X, turn.Y, turn.Z) * (2 * Linkage.RotationLengthMm / turn.W);
-            for (int i = 0; i < 6; i++)
-            {
-                Interval allowed = box[(6 * (body - 1)) + i] + Interval.Symmetric(1e-8);
-                if (!allowed.Contains(i < 3 ? shift[i] : cayley[i - 3])) return false;
-            }
-        }
-
+        Span<double> unknowns = stackalloc double[linkage.BodyUnknowns];
+        Displacement.Between(linkage, bodies, solved, unknowns);
+        for (int i = 0; i < unknowns.Length; i++)
+            if (!(box[i] + Interval.Symmetric(RoundingMm)).Contains(unknowns[i])) return false;
         return true;
     }
 
@@ -85,12 +81,11 @@ internal sealed class Enclosure
             narrow[i] = narrow[i].Intersect(box[i]);
         }
 
-        var over = new Enclosure(linkage, bodies, slope, narrow, part);
-        double[] inverse = linkage.Jacobian(bodies, centreSettings).Inverse();
-        return over.ProveDerivatives(inverse) ? over : null;
+        var over = new Enclosure(linkage, bodies, loads, slope, narrow, part);
+        return over.ProveDerivatives(InverseAtMiddle(narrow, part)) ? over : null;
     }
 
-    private bool ProveSolution(double[] inverse, double[] centreSettings, double[] halfWidths)
+    private bool ProveSolution(double[] inverse, double[] centreSettings, double[] halfWidths, double loosest)
     {
         Interval[] predictor = Times(slope, halfWidths);
         Interval[] offset = Precondition(inverse, Bound(predictor, centreSettings, halfWidths));
@@ -101,6 +96,7 @@ internal sealed class Enclosure
             for (int i = 0; i < n; i++) box[i] = predictor[i] + v[i];
             if (!box.All(b => b.IsFinite)) return false;
             Interval[] defect = Defect(inverse);
+            if (!(Norm(defect, Weights(defect)) < loosest)) return false;
             var next = new Interval[n];
             bool inside = true;
             for (int i = 0; i < n; i++)
@@ -135,10 +131,10 @@ internal sealed class Enclosure
         var over = new Taylor2<Interval>[n];
         for (int i = 0; i < n; i++) u[i] = new(Interval.Zero, predictor[i], Interval.Zero);
         for (int k = 0; k < d; k++) s[k] = new(Interval.From(centreSettings[k]), Interval.Symmetric(halfWidths[k]), Interval.Zero);
-        linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, u), s, centre);
+        linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, loads, u), s, centre);
         for (int i = 0; i < n; i++) u[i] = new(predictor[i], predictor[i], Interval.Zero);
         for (int k = 0; k < d; k++) s[k] = new(pose[k], Interval.Symmetric(halfWidths[k]), Interval.Zero);
-        linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, u), s, over);
+        linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, loads, u), s, over);
         var bound = new Interval[n];
         Interval[] slopeLeft = SlopeAtCentre(centreSettings, halfWidths);
         for (int i = 0; i < n; i++) bound[i] = centre[i].Value + slopeLeft[i] + (over[i].Second * Interval.From(0.5));
@@ -154,7 +150,7 @@ internal sealed class Enclosure
         for (int k = 0; k < centreSettings.Length; k++)
         {
             for (int i = 0; i < n; i++) u[i] = new(Interval.Zero, Interval.From(slope[(i * centreSettings.Length) + k]), Interval.Zero);
-            linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, u), Settings(centreSettings, k), residual);
+            linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, loads, u), Settings(centreSettings, k), residual);
             for (int i = 0; i < n; i++) sum[i] += residual[i].First * Interval.Symmetric(halfWidths[k]);
         }
 
@@ -166,12 +162,14 @@ internal sealed class Enclosure
     {
         Interval[] jacobian = Jacobian();
         var defect = new Interval[n * n];
-        for (int i = 0; i < n; i++)
+        for (int i = 0; i < n; i++) defect[(i * n) + i] = Interval.From(1);
+        for (int k = 0; k < n; k++)
             for (int j = 0; j < n; j++)
             {
-                Interval sum = Interval.From(i == j ? 1 : 0);
-                for (int k = 0; k < n; k++) sum -= Interval.From(inverse[(i * n) + k]) * jacobian[(k * n) + j];
-                defect[(i * n) + j] = sum;
+                // Each joint knows two bodies: most of the matrix is zero.
+                Interval entry = jacobian[(k * n) + j];
+                if (entry == Interval.Zero) continue;
+                for (int i = 0; i < n; i++) defect[(i * n) + j] -= Interval.From(inverse[(i * n) + k]) * entry;
             }
 
         return defect;
@@ -188,7 +186,7 @@ internal sealed class Enclosure
         for (int j = 0; j < n; j++)
         {
             u[j] = u[j] with { First = Interval.From(1) };
-            linkage.Evaluate(linkage.Place<Tangent<Interval>>(bodies, u), s, column);
+            linkage.Evaluate(linkage.Place<Tangent<Interval>>(bodies, loads, u), s, column);
             for (int i = 0; i < n; i++) jacobian[(i * n) + j] = column[i].First;
             u[j] = u[j] with { First = Interval.Zero };
         }
@@ -214,7 +212,7 @@ internal sealed class Enclosure
             jets[k] = new MotionJet<Interval>[bodies.Length];
             jets[k][0] = MotionJet<Interval>.Still;
             for (int body = 1; body < bodies.Length; body++)
-                jets[k][body] = MotionJet<Interval>.Of(linkage, linkage.Place<Taylor2<Interval>>(bodies, u), body);
+                jets[k][body] = MotionJet<Interval>.Of(linkage, linkage.Place<Taylor2<Interval>>(bodies, loads, u), body);
         }
 
         Jets = jets;
@@ -226,7 +224,7 @@ internal sealed class Enclosure
         var s = new Taylor2<Interval>[pose.Length];
         for (int k = 0; k < s.Length; k++) s[k] = new(pose[k], Interval.From(k == coordinate ? 1 : 0), Interval.Zero);
         var residual = new Taylor2<Interval>[n];
-        linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, u), s, residual);
+        linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, loads, u), s, residual);
         var right = new Interval[n];
         for (int i = 0; i < n; i++) right[i] = -(secondOrder ? residual[i].Second : residual[i].First);
         return right;
@@ -236,19 +234,13 @@ internal sealed class Enclosure
     private Interval[]? Linear(Interval[] defect, double[] inverse, Interval[] right)
     {
         Interval[] start = Precondition(inverse, right);
-        double norm = 0, size = 0;
-        for (int i = 0; i < n; i++)
-        {
-            double row = 0;
-            for (int j = 0; j < n; j++) row += defect[(i * n) + j].Magnitude;
-            norm = Math.Max(norm, row);
-            size = Math.Max(size, start[i].Magnitude);
-        }
-
+        double[] weights = Weights(defect);
+        double norm = Norm(defect, weights), size = 0;
+        for (int i = 0; i < n; i++) size = Math.Max(size, start[i].Magnitude / weights[i]);
         if (!(norm < 0.99) || !double.IsFinite(size)) return null;
         var x = new Interval[n];
-        // |x| <= |C b| / (1 - norm); a little more covers the rounding of this line itself.
-        Array.Fill(x, Interval.Symmetric(size / (1 - norm) * (1 + 1e-9)));
+        // In the weighted norm |x| <= |C b| / (1 - |I - C J|); a little more covers the rounding of this line itself.
+        for (int i = 0; i < n; i++) x[i] = Interval.Symmetric(weights[i] * size / (1 - norm) * (1 + 1e-9));
         for (int pass = 0; pass < 6; pass++)
             for (int i = 0; i < n; i++)
             {
@@ -260,13 +252,60 @@ internal sealed class Enclosure
         return x;
     }
 
-    private static void SlopeColumn(Linkage linkage, RigidMotion[] centre, double[] settings, double[] inverse, int coordinate, double[] slope)
+    private double Norm(Interval[] defect, double[] weights)
+    {
+        double norm = 0;
+        for (int i = 0; i < n; i++)
+        {
+            double row = 0;
+            for (int j = 0; j < n; j++) row += defect[(i * n) + j].Magnitude * weights[j];
+            norm = Math.Max(norm, row / weights[i]);
+        }
+
+        return norm;
+    }
+
+    // Weights in which the defect's norm is near its least, its spectral radius: loads and places need not be alike in size.
+    private double[] Weights(Interval[] defect)
+    {
+        var weights = new double[n];
+        Array.Fill(weights, 1);
+        for (int pass = 0; pass < 20; pass++)
+        {
+            var next = new double[n];
+            double most = 0;
+            for (int i = 0; i < n; i++)
+            {
+                for (int j = 0; j < n; j++) next[i] += defect[(i * n) + j].Magnitude * weights[j];
+                most = Math.Max(most, next[i]);
+            }
+
+            if (!(most > 0) || !double.IsFinite(most)) return weights;
+            for (int i = 0; i < n; i++) weights[i] = (0.5 * weights[i]) + (0.5 * next[i] / most) + 1e-12;
+        }
+
+        return weights;
+    }
+
+    private double[] InverseAtMiddle(Interval[] narrow, Interval[] part)
+    {
+        double[] middle = [.. narrow.Select(x => x.Middle)];
+        var moved = new RigidMotion[bodies.Length];
+        Displacement.Apply(linkage, bodies, middle, 1, moved);
+        double[] carried = [.. loads.Select((load, i) => load + middle[linkage.BodyUnknowns + i])];
+        return Inverse(linkage, moved, carried, [.. part.Select(p => p.Middle)]);
+    }
+
+    private static double[] Inverse(Linkage linkage, RigidMotion[] bodies, double[] loads, double[] settings) =>
+        SquareMatrix.Factor(linkage.Derivatives(bodies, loads, settings), linkage.Unknowns).Inverse();
+
+    private static void SlopeColumn(Linkage linkage, RigidMotion[] centre, double[] loads, double[] settings, double[] inverse, int coordinate, double[] slope)
     {
         int n = linkage.Unknowns, d = settings.Length;
         var pose = new Taylor2<Real>[d];
         for (int k = 0; k < d; k++) pose[k] = new(new Real(settings[k]), new Real(k == coordinate ? 1 : 0), default);
         var residual = new Taylor2<Real>[n];
-        linkage.Evaluate(linkage.Place<Taylor2<Real>>(centre, new Taylor2<Real>[n]), pose, residual);
+        linkage.Evaluate(linkage.Place<Taylor2<Real>>(centre, loads, new Taylor2<Real>[n]), pose, residual);
         for (int i = 0; i < n; i++)
         {
             double sum = 0;

@@ -79,7 +79,8 @@ internal static class IndependentRows
     private static void Scale(double[] row)
     {
         double norm = Norm(row);
-        if (!(norm > 0)) return;
+        // Rows are mm over mm: one this short is the rounding of a row that says nothing.
+        if (!(norm > Threshold)) return;
         for (int i = 0; i < row.Length; i++) row[i] /= norm;
     }
 }

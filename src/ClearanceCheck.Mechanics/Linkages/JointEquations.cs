@@ -31,12 +31,31 @@ internal static class JointEquations
                 residual[3] = Vector3<T>.Dot(turned, at.Direction(hinge.FirstBody, e)) * scale;
                 residual[4] = Vector3<T>.Dot(turned, at.Direction(hinge.FirstBody, Vector3d.Cross(axis, e))) * scale;
                 break;
+            case Joint.Slide slide:
+                Vector3d across = slide.Axis.AnyPerpendicular(), third = Vector3d.Cross(slide.Axis.NormalizedOr(Vector3d.UnitZ), across);
+                Vector3<T> apart = at.Point(slide.SecondBody, slide.Point) - at.Point(slide.FirstBody, slide.Point);
+                residual[0] = Vector3<T>.Dot(apart, at.Direction(slide.FirstBody, across));
+                residual[1] = Vector3<T>.Dot(apart, at.Direction(slide.FirstBody, third));
+                Write(at.RelativeCayley(slide.FirstBody, slide.SecondBody) * T.From(2 * Linkage.RotationLengthMm), residual[2..]);
+                break;
+            case Joint.Turn turn:
+                residual[0] = (at.Angle(turn.Body) + T.From(turn.OffsetRad) - settings[turn.Coordinate]) * T.From(Linkage.RotationLengthMm);
+                break;
+            case Joint.Shift shift:
+                residual[0] = at.Slid(shift.Body) + T.From(shift.OffsetMm) - settings[shift.Coordinate];
+                break;
+            case Joint.Leaf leaf:
+                Vector3<T> tip = LeafShape.Tip(leaf, at, out _, out _, out _);
+                residual[0] = LeafShape.Length(tip.X, tip.Z) - T.From(LeafShape.MeasuredLengthMm(leaf));
+                break;
             case Joint.Travel travel:
                 residual[0] = at.Point(travel.Body, travel.Point).Z - T.From(travel.Point.Z - travel.RideOffsetMm) - settings[travel.Coordinate];
                 break;
             case Joint.SpinHold hold:
                 residual[0] = Vector3<T>.Dot(at.WholeCayley(hold.Body), Vector3<T>.From(hold.Spin.NormalizedOr(Vector3d.UnitZ)))
                     * T.From(2 * Linkage.RotationLengthMm);
+                break;
+            case Joint.Spring or Joint.Bushing or Joint.Torque:
                 break;
             default:
                 throw new UnreachableException();

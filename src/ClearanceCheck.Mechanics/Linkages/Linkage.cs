@@ -4,27 +4,50 @@ using ClearanceCheck.Mechanics.Numbers;
 
 namespace ClearanceCheck.Mechanics.Linkages;
 
-/// <summary>Rigid bodies with exact joints and one setting a coordinate: as many independent equations as unknowns.</summary>
+/// <summary>Rigid bodies with exact and soft joints and one setting a coordinate: as many independent equations as unknowns.</summary>
 /// <remarks>
 /// In the measured state every body stands at the identity: its coordinates are those of the vehicle frame then.
-/// Equations that repeat what others already say are left out of the solution, remembered in <see cref="Redundant"/> and
-/// checked after every solution.
+/// Hinges that carry a body are built into its place (see <see cref="Carriage"/>). Equations that repeat what others already say are left
+/// out of the solution, remembered in <see cref="Redundant"/> and checked after every solution. Where exact joints leave freedom that soft
+/// ones decide, the balance of forces joins the equations and loads join the unknowns (see <see cref="Linkages.Equilibrium"/>).
 /// </remarks>
 public sealed class Linkage
 {
     /// <summary>An angle counts as this many mm a radian, so that unknowns and residuals are alike in size.</summary>
     public const double RotationLengthMm = 500;
 
-    private Linkage(ImmutableArray<string> bodies, ImmutableArray<Joint> joints, bool[] used, int coordinates)
+    private const double ShortestMm = 1e-6;
+    private readonly Equilibrium? equilibrium;
+
+    private Linkage(ImmutableArray<string> bodies, ImmutableArray<Joint> joints, int coordinates)
     {
-        Bodies = bodies;
-        Joints = joints;
-        Centres = BodyCentres.Of(bodies.Length, joints);
-        Coordinates = coordinates;
-        Unknowns = 6 * (bodies.Length - 1);
+        (Bodies, Joints, Coordinates) = (bodies, joints, coordinates);
+        (Carriages, ImmutableArray<bool> isCarriage, Order) = Linkages.Carriages.Of(bodies.Length, joints);
+        EquationCounts = [.. joints.Select((j, i) => isCarriage[i] ? 0 : j.Equations)];
+        Centres = BodyCentres.Of(Carriages, joints);
+        BodyUnknowns = Carriages.Sum(c => c.Unknowns);
+        ReferenceStiffness = joints.SelectMany(j => SoftRows.Stiffness(j)).Append(0).Max() is > 0 and var stiffest ? stiffest : 1;
+        SoftStiffness = [.. joints.Select(SoftRows.Stiffness)];
+        UsedRows = [];
+    }
+
+    // The same, its equations chosen.
+    private Linkage(Linkage draft, ReadOnlySpan<bool> used, double[] rows)
+        : this(draft.Bodies, draft.Joints, draft.Coordinates)
+    {
         UsedRows = [.. used];
-        Redundant = [.. RowOwners(joints).Where((_, row) => !used[row]).Select(j => j.Name).Distinct()];
-        IsMirrored = Jacobian(Start, StartSettings).DeterminantIsNegative;
+        Joint[] owners = [.. Joints.SelectMany((j, i) => Enumerable.Repeat(j, EquationCounts[i]))];
+        Redundant = [.. owners.Where((_, row) => !UsedRows[row]).Select(j => j.Name).Distinct()];
+        int exact = UsedRows.Count(u => u);
+        if (exact < BodyUnknowns)
+        {
+            int[] kept = [.. Enumerable.Range(0, owners.Length).Where(r => UsedRows[r])];
+            equilibrium = Equilibrium.Of(this, [.. kept.SelectMany(r => rows[(r * BodyUnknowns)..((r + 1) * BodyUnknowns)])], [.. kept.Select(r => owners[r])]);
+        }
+
+        Loads = equilibrium?.Loads ?? 0;
+        SquareMatrix start = SquareMatrix.Factor(Derivatives(Start, new double[Loads], StartSettings), Unknowns);
+        (IsMirrored, StartPivot) = (start.DeterminantIsNegative, start.SmallestPivot);
     }
 
     /// <summary>Names; the first is the chassis, which does not move.</summary>
@@ -35,19 +58,45 @@ public sealed class Linkage
     /// <summary>Number of the pose's coordinates.</summary>
     public int Coordinates { get; }
 
-    public int Unknowns { get; }
+    /// <summary>Unknowns of the bodies and, where soft joints decide, of the loads.</summary>
+    public int Unknowns => BodyUnknowns + Loads;
 
     /// <summary>Joints with an equation that the others already imply.</summary>
-    public ImmutableArray<string> Redundant { get; }
+    public ImmutableArray<string> Redundant { get; } = [];
+
+    /// <summary>True when soft joints decide where the bodies stand.</summary>
+    public bool IsSoft => equilibrium is not null;
+
+    /// <summary>What a load of 1 mm stands for, N/mm: the stiffest soft joint.</summary>
+    public double ReferenceStiffness { get; }
+
+    /// <summary>How each body is carried.</summary>
+    internal ImmutableArray<Carriage> Carriages { get; }
+
+    /// <summary>The bodies in an order in which what carries comes first.</summary>
+    internal ImmutableArray<int> Order { get; }
+
+    /// <summary>How many equations each joint makes: none where it carries a body.</summary>
+    internal ImmutableArray<int> EquationCounts { get; }
+
+    /// <summary>For each joint the stiffness of its directions, N/mm; none for an exact one.</summary>
+    internal ImmutableArray<ImmutableArray<double>> SoftStiffness { get; }
 
     /// <summary>What each body's displacements turn about, body coordinates, mm.</summary>
     internal ImmutableArray<Vector3d> Centres { get; }
+
+    internal int BodyUnknowns { get; }
+
+    internal int Loads { get; }
 
     /// <summary>For each equation whether it is solved for; the rest are checked.</summary>
     internal ImmutableArray<bool> UsedRows { get; }
 
     /// <summary>The sign of the equations' determinant in the measured state; another sign would be another branch.</summary>
     internal bool IsMirrored { get; }
+
+    /// <summary>The smallest pivot in the measured state relative to the largest.</summary>
+    internal double StartPivot { get; }
 
     /// <summary>All bodies where they were measured.</summary>
     internal RigidMotion[] Start
@@ -66,7 +115,13 @@ public sealed class Linkage
         get
         {
             var settings = new double[Coordinates];
-            foreach (Joint.Travel travel in Joints.OfType<Joint.Travel>()) settings[travel.Coordinate] = travel.RideOffsetMm;
+            foreach (Joint joint in Joints)
+            {
+                if (joint is Joint.Travel travel) settings[travel.Coordinate] = travel.RideOffsetMm;
+                if (joint is Joint.Turn turn) settings[turn.Coordinate] = turn.OffsetRad;
+                if (joint is Joint.Shift shift) settings[shift.Coordinate] = shift.OffsetMm;
+            }
+
             return settings;
         }
     }
@@ -79,41 +134,110 @@ public sealed class Linkage
     {
         ImmutableArray<string> names = [.. bodies];
         // Settings come last, so that a setting without freedom is what gets named, not a rod.
-        ImmutableArray<Joint> all = [.. joints.OrderBy(j => j is Joint.Travel ? 1 : 0)];
-        foreach (Joint.Rod rod in all.OfType<Joint.Rod>())
-            if (!(rod.LengthMm > 1e-6)) return (null, new LinkageFault(LinkageFaultKind.NoLength, [rod.Name]));
-        all = [.. SpinHolds.For(names, all), .. all];
-        var rows = new EquationRows(names.Length, all, coordinates);
-        double[] matrix = rows.DerivativesAtStart();
-        int unknowns = 6 * (names.Length - 1);
-        (bool[] independent, List<double[]> basis) = IndependentRows.Find(matrix, [.. all.Select(j => j.Equations)], unknowns);
-        int first = 0;
+        ImmutableArray<Joint> all = [.. joints.OrderBy(j => j.IsSetting ? 1 : 0)];
         foreach (Joint joint in all)
-        {
-            if (joint is Joint.Travel && !independent[first]) return (null, new LinkageFault(LinkageFaultKind.SettingWithoutFreedom, [joint.Name]));
-            first += joint.Equations;
-        }
-
-        if (basis.Count < unknowns) return (null, new LinkageFault(LinkageFaultKind.Loose, LooseBodies(names, basis)));
-        return (new Linkage(names, all, independent, coordinates), null);
+            if (HasNoLength(joint)) return (null, new LinkageFault(LinkageFaultKind.NoLength, [joint.Name]));
+        all = [.. SpinHolds.For(names, all), .. all];
+        var draft = new Linkage(names, all, coordinates);
+        foreach (Joint joint in all)
+            if (draft.HasNoFreedomToSet(joint)) return (null, new LinkageFault(LinkageFaultKind.SettingWithoutFreedom, [joint.Name]));
+        var rows = new EquationRows(draft, coordinates);
+        double[] matrix = rows.DerivativesAtStart();
+        (bool[] independent, List<double[]> basis) = IndependentRows.Find(matrix, rows.Groups, draft.BodyUnknowns);
+        int first = 0;
+        for (int i = 0; i < all.Length; first += draft.EquationCounts[i++])
+            if (all[i].IsSetting && !independent[first]) return (null, new LinkageFault(LinkageFaultKind.SettingWithoutFreedom, [all[i].Name]));
+        if (basis.Count < draft.BodyUnknowns) return (null, new LinkageFault(LinkageFaultKind.Loose, draft.LooseBodies(basis)));
+        return (new Linkage(draft, independent.AsSpan(0, first), matrix), null);
     }
 
     /// <summary>The bodies displaced from known places by small unknowns.</summary>
-    internal Placement<T> Place<T>(ReadOnlySpan<RigidMotion> bodies, ReadOnlySpan<T> unknowns)
-        where T : unmanaged, IReal<T> => new(bodies, unknowns, Centres.AsSpan());
+    internal Placement<T> Place<T>(ReadOnlySpan<RigidMotion> bodies, ReadOnlySpan<double> loads, ReadOnlySpan<T> unknowns)
+        where T : unmanaged, IReal<T> => new(this, bodies, loads, unknowns);
 
-    /// <summary>Evaluates the equations that are solved for.</summary>
+    /// <summary>Loads in the joints to start from in a pose.</summary>
+    internal double[] LoadsAt(ReadOnlySpan<RigidMotion> bodies, ReadOnlySpan<double> settings) => equilibrium?.LoadsAt(this, bodies, settings) ?? [];
+
+    /// <summary>The number of the load of a joint's only equation; null where it carries none.</summary>
+    internal int? LoadOf(int joint)
+    {
+        if (equilibrium is null || EquationCounts[joint] != 1) return null;
+        int row = EquationCounts.AsSpan()[..joint].ToArray().Sum(), used = UsedRows.AsSpan()[..row].Count(true);
+        return UsedRows[row] && equilibrium.LoadOfRow[used] is >= 0 and var load ? load : null;
+    }
+
+    /// <summary>True when the pose whose derivatives these are is one in which the linkage stays: always, where nothing is soft.</summary>
+    internal bool IsStable(double[] matrix) => equilibrium?.IsMinimum(matrix, Unknowns) ?? true;
+
+    /// <summary>Evaluates the equations that are solved for: those of the joints, those of the soft directions, then the balances of forces.</summary>
     internal void Evaluate<T>(in Placement<T> at, ReadOnlySpan<T> settings, Span<T> residual)
         where T : unmanaged, IReal<T>
     {
-        Span<T> own = stackalloc T[5];
+        Span<T> own = stackalloc T[SoftRows.Most], loads = stackalloc T[SoftRows.Most];
+        Span<Vector3<T>> forces = stackalloc Vector3<T>[Bodies.Length], moments = stackalloc Vector3<T>[Bodies.Length];
+        var on = new Wrenches<T>(this, forces, moments);
         int row = 0, used = 0;
-        foreach (Joint joint in Joints)
+        for (int i = 0; i < Joints.Length; i++)
         {
-            JointEquations.Evaluate(joint, at, settings, own);
-            for (int k = 0; k < joint.Equations; k++)
-                if (UsedRows[row++]) residual[used++] = own[k];
+            int count = EquationCounts[i];
+            if (count == 0) continue;
+            bool isLoaded = false;
+            JointEquations.Evaluate(Joints[i], at, settings, own);
+            for (int k = 0; k < count; k++)
+            {
+                loads[k] = default;
+                if (!UsedRows[row++]) continue;
+                residual[used] = own[k];
+                if (equilibrium?.LoadOfRow[used] is >= 0 and var load) (loads[k], isLoaded) = (at.Load(load), true);
+                used++;
+            }
+
+            if (isLoaded) JointForces.AddExact(Joints[i], at, loads, on);
         }
+
+        if (equilibrium is null) return;
+        EvaluateSoft(at, settings, residual, ref used, on);
+        Span<T> balances = stackalloc T[BodyUnknowns];
+        on.Write(at, balances);
+        for (int i = 0; i < BodyUnknowns; i++)
+            if (equilibrium.IsBalanced[i]) residual[used++] = balances[i];
+    }
+
+    private void EvaluateSoft<T>(in Placement<T> at, ReadOnlySpan<T> settings, Span<T> residual, ref int used, Wrenches<T> on)
+        where T : unmanaged, IReal<T>
+    {
+        Span<T> own = stackalloc T[SoftRows.Most], loads = stackalloc T[SoftRows.Most];
+        int direction = 0;
+        for (int i = 0; i < Joints.Length; i++)
+        {
+            if (Joints[i] is Joint.Torque torque)
+                JointForces.AddTorque(torque, settings[torque.Coordinate] * T.From(torque.NmmPerUnit / ReferenceStiffness), on);
+            ImmutableArray<double> stiffness = SoftStiffness[i];
+            if (stiffness.IsEmpty) continue;
+            for (int k = 0; k < stiffness.Length; k++) loads[k] = stiffness[k] > 0 ? at.Load(equilibrium!.ExactLoads + direction++) : default;
+            SoftRows.Equations(Joints[i], at, stiffness.AsSpan(), ReferenceStiffness, loads, own);
+            for (int k = 0; k < stiffness.Length; k++)
+                if (stiffness[k] > 0) residual[used++] = own[k];
+            JointForces.AddSoft(Joints[i], at, loads, ReferenceStiffness, on);
+        }
+    }
+
+    /// <summary>The residuals in a pose, mm; returns the largest.</summary>
+    internal double Residual(ReadOnlySpan<RigidMotion> bodies, ReadOnlySpan<double> loads, ReadOnlySpan<double> settings, Span<double> residual)
+    {
+        int n = Unknowns;
+        Span<Real> zero = new Real[n], values = new Real[n], pose = new Real[settings.Length];
+        for (int i = 0; i < settings.Length; i++) pose[i] = new Real(settings[i]);
+        Evaluate(Place<Real>(bodies, loads, zero), (ReadOnlySpan<Real>)pose, values);
+        double size = 0;
+        for (int i = 0; i < n; i++)
+        {
+            residual[i] = values[i].Value;
+            // Not a number is no solution.
+            size = double.IsNaN(residual[i]) ? double.PositiveInfinity : Math.Max(size, Math.Abs(residual[i]));
+        }
+
+        return size;
     }
 
     /// <summary>The largest residual of the equations that were left out, mm: above zero when the redundancy was only apparent.</summary>
@@ -122,21 +246,22 @@ public sealed class Linkage
         if (Redundant.IsEmpty) return 0;
         Span<Real> zero = new Real[Unknowns], pose = new Real[settings.Length], own = stackalloc Real[5];
         for (int i = 0; i < settings.Length; i++) pose[i] = new Real(settings[i]);
-        var at = Place<Real>(bodies, zero);
+        Placement<Real> at = Place<Real>(bodies, new double[Loads], zero);
         int row = 0;
         double largest = 0;
-        foreach (Joint joint in Joints)
+        for (int i = 0; i < Joints.Length; i++)
         {
-            JointEquations.Evaluate(joint, at, (ReadOnlySpan<Real>)pose, own);
-            for (int k = 0; k < joint.Equations; k++)
+            if (EquationCounts[i] == 0) continue;
+            JointEquations.Evaluate(Joints[i], at, (ReadOnlySpan<Real>)pose, own);
+            for (int k = 0; k < EquationCounts[i]; k++)
                 if (!UsedRows[row++]) largest = Math.Max(largest, Math.Abs(own[k].Value));
         }
 
         return largest;
     }
 
-    /// <summary>The equations' derivatives with respect to the unknowns, factored.</summary>
-    internal SquareMatrix Jacobian(ReadOnlySpan<RigidMotion> bodies, ReadOnlySpan<double> settings)
+    /// <summary>The equations' derivatives with respect to the unknowns, row by row.</summary>
+    internal double[] Derivatives(ReadOnlySpan<RigidMotion> bodies, ReadOnlySpan<double> loads, ReadOnlySpan<double> settings)
     {
         int n = Unknowns;
         var matrix = new double[n * n];
@@ -147,28 +272,41 @@ public sealed class Linkage
         for (int j = 0; j < n; j++)
         {
             unknowns[j] = new Tangent<Real>(default, new Real(1));
-            Evaluate(Place<Tangent<Real>>(bodies, unknowns), pose, column);
+            Evaluate(Place<Tangent<Real>>(bodies, loads, unknowns), pose, column);
             for (int i = 0; i < n; i++) matrix[(i * n) + j] = column[i].First.Value;
             unknowns[j] = default;
         }
 
-        return SquareMatrix.Factor(matrix, n);
+        return matrix;
     }
 
-    private static IEnumerable<Joint> RowOwners(ImmutableArray<Joint> joints) =>
-        joints.SelectMany(j => Enumerable.Repeat(j, j.Equations));
+    // A rod or leaf whose ends are one point has no direction.
+    private static bool HasNoLength(Joint joint) => joint switch
+    {
+        Joint.Rod rod => !(rod.LengthMm > ShortestMm),
+        Joint.Spring spring => !(spring.LengthMm > ShortestMm),
+        Joint.Leaf leaf => !(LeafShape.MeasuredTip(leaf).X > ShortestMm),
+        _ => false,
+    };
+
+    // A coordinate turns or shifts only what a hinge or a slide carries.
+    private bool HasNoFreedomToSet(Joint joint) => joint switch
+    {
+        Joint.Turn turn => Carriages[turn.Body].Kind != CarriageKind.Turning,
+        Joint.Shift shift => Carriages[shift.Body].Kind != CarriageKind.Sliding,
+        _ => false,
+    };
 
     // The bodies that a direction square to all rows would still move.
-    private static List<string> LooseBodies(ImmutableArray<string> names, List<double[]> basis)
+    private List<string> LooseBodies(List<double[]> basis)
     {
-        int unknowns = 6 * (names.Length - 1);
         var loose = new List<string>();
-        for (int body = 1; body < names.Length; body++)
+        for (int body = 1; body < Bodies.Length; body++)
         {
             double most = 0;
-            for (int i = 6 * (body - 1); i < 6 * body; i++)
-                most = Math.Max(most, 1 - basis.Sum(b => b[i] * b[i]));
-            if (most > 1e-6) loose.Add(names[body]);
+            for (int i = 0; i < Carriages[body].Unknowns; i++)
+                most = Math.Max(most, 1 - basis.Sum(b => b[Carriages[body].FirstUnknown + i] * b[Carriages[body].FirstUnknown + i]));
+            if (most > 1e-6) loose.Add(Bodies[body]);
         }
 
         return loose;

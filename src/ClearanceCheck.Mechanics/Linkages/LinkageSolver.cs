@@ -1,5 +1,4 @@
 using ClearanceCheck.Geometry;
-using ClearanceCheck.Mechanics.Numbers;
 
 namespace ClearanceCheck.Mechanics.Linkages;
 
@@ -21,8 +20,12 @@ public sealed class LinkageSolver(Linkage linkage)
     private const double LongestStepMm = 25;
     // An error of the residual counts one over this in the pose: nearer to a fold 1e-9 mm could not be kept.
     private const double PivotOfAFold = 1e-4;
+    // Soft joints make pivots small everywhere: what counts is how much smaller they become.
+    private const double ShareOfStartPivot = 1e-3;
     private const double RedundancyMm = 1e-6;
     private const int MaximumIterations = 25;
+
+    private readonly double leastPivot = linkage.IsSoft ? ShareOfStartPivot * linkage.StartPivot : PivotOfAFold;
 
     public Linkage Linkage => linkage;
 
@@ -48,21 +51,24 @@ public sealed class LinkageSolver(Linkage linkage)
     {
         int n = linkage.Unknowns;
         Span<double> residual = new double[n], step = new double[n];
-        double size = Residual(bodies, settings, residual);
+        double[] loads = linkage.LoadsAt(bodies, settings);
+        double size = linkage.Residual(bodies, loads, settings, residual);
         SquareMatrix? near = null;
         for (int iteration = 0; iteration < MaximumIterations; iteration++)
         {
             // Near the solution the last factorisation still gains several digits a step.
             if (near is null || size > ReuseMm || (size < ResidualMm && near.SmallestPivot < PivotNearAFold))
             {
-                near = linkage.Jacobian(bodies, settings);
-                if (near.SmallestPivot < PivotOfAFold || near.DeterminantIsNegative != linkage.IsMirrored) return false;
+                double[] matrix = linkage.Derivatives(bodies, loads, settings);
+                if (linkage.IsSoft && size < ResidualMm && !linkage.IsStable(matrix)) return false;
+                near = SquareMatrix.Factor(matrix, n);
+                if (near.SmallestPivot < leastPivot || near.DeterminantIsNegative != linkage.IsMirrored) return false;
             }
 
             bool last = size < ResidualMm;
             near.Solve(residual, step);
             double before = size;
-            if (!Advance(bodies, settings, residual, step, ref size)) return last;
+            if (!Advance(bodies, loads, settings, residual, step, ref size)) return last;
             if (last) return true;
             if (size > ReuseMm || size > SlowShare * before) near = null;
         }
@@ -71,49 +77,23 @@ public sealed class LinkageSolver(Linkage linkage)
     }
 
     // Takes the largest share of the step that makes the residual smaller; leaves everything as it was when none does.
-    private bool Advance(RigidMotion[] bodies, ReadOnlySpan<double> settings, Span<double> residual, ReadOnlySpan<double> step, ref double size)
+    private bool Advance(RigidMotion[] bodies, double[] loads, ReadOnlySpan<double> settings, Span<double> residual, ReadOnlySpan<double> step, ref double size)
     {
         RigidMotion[] before = [.. bodies];
+        double[] loadsBefore = [.. loads];
         double share = 1;
         for (int halving = 0; halving < 12; halving++, share /= 2)
         {
-            Displace(before, step, -share, bodies);
-            double next = Residual(bodies, settings, residual);
+            Displacement.Apply(linkage, before, step, -share, bodies);
+            for (int i = 0; i < loads.Length; i++) loads[i] = loadsBefore[i] - (share * step[linkage.BodyUnknowns + i]);
+            double next = linkage.Residual(bodies, loads, settings, residual);
             if (!(next < size)) continue;
             size = next;
             return true;
         }
 
         before.CopyTo(bodies, 0);
+        loadsBefore.CopyTo(loads, 0);
         return false;
-    }
-
-    private double Residual(ReadOnlySpan<RigidMotion> bodies, ReadOnlySpan<double> settings, Span<double> residual)
-    {
-        int n = linkage.Unknowns;
-        Span<Real> zero = new Real[n], values = new Real[n], pose = new Real[settings.Length];
-        for (int i = 0; i < settings.Length; i++) pose[i] = new Real(settings[i]);
-        linkage.Evaluate(linkage.Place<Real>(bodies, zero), (ReadOnlySpan<Real>)pose, values);
-        double size = 0;
-        for (int i = 0; i < n; i++)
-        {
-            residual[i] = values[i].Value;
-            size = Math.Max(size, Math.Abs(residual[i]));
-        }
-
-        return size;
-    }
-
-    private void Displace(RigidMotion[] from, ReadOnlySpan<double> step, double share, RigidMotion[] to)
-    {
-        for (int body = 1; body < from.Length; body++)
-        {
-            ReadOnlySpan<double> u = step.Slice(6 * (body - 1), 6);
-            Vector3d shift = new(u[0] * share, u[1] * share, u[2] * share);
-            Vector3d cayley = new Vector3d(u[3], u[4], u[5]) * (share / (2 * Linkage.RotationLengthMm));
-            Rotation turned = Rotation.FromCayley(cayley) * from[body].Rotation;
-            Vector3d centre = linkage.Centres[body];
-            to[body] = new RigidMotion(turned, from[body].Apply(centre) + shift - turned.Apply(centre));
-        }
     }
 }

@@ -12,16 +12,14 @@ internal sealed class MotionBlock
     public const double ReadFactor = 4;
 
     private readonly ImmutableArray<Follower> followers = [];
-    private readonly MotionJet<Interval>[][]? enclosed;
     private readonly Lazy<ImmutableArray<MotionJet<Interval>[][]>>? parts;
     private readonly MotionJet<Real>[][][]? read;
 
     /// <param name="followers">The bodies that come last in each list of jets.</param>
-    /// <param name="enclosed">For each coordinate, each body: over the whole block.</param>
-    /// <param name="parts">The same over parts that cover the block, made when a follower is first asked for.</param>
-    public MotionBlock(ImmutableArray<Follower> followers, MotionJet<Interval>[][] enclosed, Func<ImmutableArray<MotionJet<Interval>[][]>> parts)
+    /// <param name="parts">For each of the parts that cover the block, each coordinate, each body; made when first asked for.</param>
+    public MotionBlock(ImmutableArray<Follower> followers, Func<ImmutableArray<MotionJet<Interval>[][]>> parts)
     {
-        (this.followers, this.enclosed, Basis) = (followers, enclosed, CurvatureBasis.Enclosed);
+        (this.followers, Basis) = (followers, CurvatureBasis.Enclosed);
         this.parts = new(parts);
     }
 
@@ -55,7 +53,7 @@ internal sealed class MotionBlock
         Curvature hull = Curvature.None;
         foreach (Vector3d anchor in anchors)
         {
-            Curvature own = enclosed is not null ? Enclosed(coordinate, frameBody, body, anchor) : Read(coordinate, frameBody, body, anchor);
+            Curvature own = parts is not null ? Enclosed(coordinate, frameBody, body, anchor) : Read(coordinate, frameBody, body, anchor);
             hull = started ? Curvature.Hull(hull, own) : own;
             started = true;
         }
@@ -65,8 +63,6 @@ internal sealed class MotionBlock
 
     private Curvature Enclosed(int coordinate, int frameBody, int body, Vector3d anchor)
     {
-        int first = enclosed![coordinate].Length - followers.Length;
-        if (frameBody < first && body < first) return Enclosed(enclosed[coordinate], frameBody, body, anchor);
         ImmutableArray<MotionJet<Interval>[][]> over = parts!.Value;
         Curvature hull = Enclosed(over[0][coordinate], frameBody, body, anchor);
         for (int i = 1; i < over.Length; i++) hull = Curvature.Hull(hull, Enclosed(over[i][coordinate], frameBody, body, anchor));

@@ -15,27 +15,14 @@ internal static class SpinHolds
         }
     }
 
-    // The distinct points a body hangs on, or null when a hinge or a setting holds it as well.
+    // The distinct points a body hangs on, or null when something holds it otherwise as well.
     private static Vector3d[]? Ends(int body, ImmutableArray<Joint> joints)
     {
         var points = new List<Vector3d>();
         foreach (Joint joint in joints)
         {
-            switch (joint)
-            {
-                case Joint.Rod rod:
-                    if (rod.FirstBody == body) points.Add(rod.FirstPoint);
-                    if (rod.SecondBody == body) points.Add(rod.SecondPoint);
-                    break;
-                case Joint.Ball ball when ball.FirstBody == body || ball.SecondBody == body:
-                    points.Add(ball.Point);
-                    break;
-                case Joint.Hinge hinge when hinge.FirstBody == body || hinge.SecondBody == body:
-                    return null;
-                case Joint.Travel travel when travel.Body == body:
-                    points.Add(travel.Point);
-                    break;
-            }
+            if (joint is (Joint.Hinge or Joint.Slide or Joint.Bushing or Joint.Leaf or Joint.Turn or Joint.Torque) && joint.Bodies.Contains(body)) return null;
+            points.AddRange(joint.PointsOn(body));
         }
 
         return [.. points.Distinct()];

@@ -15,7 +15,7 @@ internal sealed class SquareMatrix
         DeterminantIsNegative = negative;
     }
 
-    /// <summary>The smallest pivot relative to the largest: near zero for a linkage near a fold.</summary>
+    /// <summary>The smallest pivot relative to the largest, or to one where all are smaller: near zero for a linkage near a fold.</summary>
     public double SmallestPivot { get; }
 
     public bool DeterminantIsNegative { get; }
@@ -26,7 +26,7 @@ internal sealed class SquareMatrix
         var rows = new int[n];
         for (int i = 0; i < n; i++) rows[i] = i;
         bool odd = false;
-        double least = double.PositiveInfinity, most = 0;
+        double least = n > 0 ? double.PositiveInfinity : 1, most = 0;
         for (int k = 0; k < n; k++)
         {
             int pivot = k;
@@ -50,7 +50,7 @@ internal sealed class SquareMatrix
             }
         }
 
-        return new SquareMatrix(n, matrix, rows, odd, most > 0 ? least / most : 0);
+        return new SquareMatrix(n, matrix, rows, odd, least / Math.Max(1, most));
     }
 
     public void Solve(ReadOnlySpan<double> right, Span<double> solution)

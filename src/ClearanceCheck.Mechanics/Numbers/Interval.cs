@@ -57,6 +57,9 @@ public readonly record struct Interval(double Low, double High) : IReal<Interval
         ? new Interval(Math.Max(0, Math.BitDecrement(Math.Sqrt(a.Low))), Math.BitIncrement(Math.Sqrt(a.High)))
         : Everything;
 
+    // A sum of squares may have been rounded to just below zero.
+    public static Interval Rest(Interval a, double limit, double bound) => a.Low >= -1e-9 && a.High <= limit ? Symmetric(bound) : Everything;
+
     /// <summary>The smallest interval that holds both.</summary>
     public static Interval Hull(Interval a, Interval b) => new(Math.Min(a.Low, b.Low), Math.Max(a.High, b.High));
 

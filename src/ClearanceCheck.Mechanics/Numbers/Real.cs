@@ -18,4 +18,6 @@ public readonly record struct Real(double Value) : IReal<Real>
     public static Real Square(Real a) => new(a.Value * a.Value);
 
     public static Real Sqrt(Real a) => new(Math.Sqrt(a.Value));
+
+    public static Real Rest(Real a, double limit, double bound) => new(a.Value <= limit ? 0 : double.NaN);
 }

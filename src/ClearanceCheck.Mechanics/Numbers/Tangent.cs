@@ -31,4 +31,10 @@ public readonly record struct Tangent<T>(T Value, T First) : IReal<Tangent<T>>
         T root = T.Sqrt(a.Value);
         return new(root, a.First / (root + root));
     }
+
+    public static Tangent<T> Rest(Tangent<T> a, double limit, double bound)
+    {
+        T rest = T.Rest(a.Value, limit, bound);
+        return new(rest, rest * a.First);
+    }
 }

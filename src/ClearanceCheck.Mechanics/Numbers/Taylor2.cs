@@ -44,4 +44,10 @@ public readonly record struct Taylor2<T>(T Value, T First, T Second) : IReal<Tay
         T root = T.Sqrt(a.Value), twice = root + root, first = a.First / twice, square = T.Square(first);
         return new(root, first, (a.Second - (square + square)) / twice);
     }
+
+    public static Taylor2<T> Rest(Taylor2<T> a, double limit, double bound)
+    {
+        T rest = T.Rest(a.Value, limit, bound);
+        return new(rest, rest * a.First, (rest * T.Square(a.First)) + (rest * a.Second));
+    }
 }

@@ -12,6 +12,8 @@ public readonly record struct Vector3<T>(T X, T Y, T Z)
 
     public static Vector3<T> operator -(Vector3<T> a, Vector3<T> b) => new(a.X - b.X, a.Y - b.Y, a.Z - b.Z);
 
+    public static Vector3<T> operator -(Vector3<T> a) => new(-a.X, -a.Y, -a.Z);
+
     public static Vector3<T> operator *(Vector3<T> a, T s) => new(a.X * s, a.Y * s, a.Z * s);
 
     public static T Dot(Vector3<T> a, Vector3<T> b) => (a.X * b.X) + (a.Y * b.Y) + (a.Z * b.Z);

@@ -1,0 +1,154 @@
+using ClearanceCheck.Geometry;
+using ClearanceCheck.Mechanics.Linkages;
+using ClearanceCheck.Mechanics.Poses;
+
+namespace ClearanceCheck.Mechanics.Tests.Linkages;
+
+/// <summary>Soft and steered motions: proved block by block, and standing where their energy is least.</summary>
+public sealed class SoftProofTests
+{
+    private const int Quarter = DyadicPose.Denominator / 4;
+
+    [Theory]
+    [InlineData("arms rigid on the axle", 1)]
+    [InlineData("arms as bodies", 3)]
+    [InlineData("arms whose bushings turn with their housings", 5)]
+    [InlineData("four links", 1)]
+    [InlineData("cross-over steering", 1)]
+    [InlineData("double wishbones", 1)]
+    public void Blocks_of_the_travel_are_proved_and_their_bounds_hold(string name, int everyOther)
+    {
+        (LinkageMotion motion, int body) = Named(name);
+        int d = motion.Box.Dimensions;
+        Vector3d point = new(40, 790, -30);
+        var bounds = new Curvature[d];
+        for (int block = 0; block < (d == 3 ? 64 : 16); block += everyOther)
+        {
+            var cell = new DyadicCell(
+                new((block & 3) * Quarter, ((block >> 2) & 3) * Quarter, d == 3 ? (block >> 4) * Quarter : 0, 0), new(Quarter, Quarter, d == 3 ? Quarter : 0, 0));
+
+            motion.Curvatures(cell, 0, body, [point], bounds).ShouldBe(CurvatureBasis.Enclosed, $"{name}, block {block}");
+
+            for (int k = 0; k < d; k++)
+            {
+                double seen = SecondDerivative(motion, cell, body, point, k);
+                seen.ShouldBeLessThanOrEqualTo(bounds[k].Length * (1 + 1e-4));
+                bounds[k].Length.ShouldBeLessThan((40 * seen) + 1e-3 + (motion.Box.Coordinates[k].IsAngle ? 300 : 0), $"{name}, block {block}, coordinate {k}");
+            }
+        }
+    }
+
+    [Theory]
+    [InlineData("arms rigid on the axle")]
+    [InlineData("arms as bodies")]
+    [InlineData("arms whose bushings turn with their housings")]
+    [InlineData("four links")]
+    public void What_holds_the_wheels_is_how_the_energy_grows_with_their_travel(string name)
+    {
+        // The envelope theorem: the slope of the least energy is the load of its constraint. A wrong force anywhere would break it.
+        (LinkageMotion motion, _) = Named(name);
+        const double Step = 0.05;
+        foreach ((double left, double right) in ((double, double)[])[(-80, -40), (70, -90), (15, 100), (0, 0.5)])
+            for (int k = 0; k < 2; k++)
+            {
+                double up = Energy(motion, left + (k == 0 ? Step : 0), right + (k == 1 ? Step : 0));
+                double down = Energy(motion, left - (k == 0 ? Step : 0), right - (k == 1 ? Step : 0));
+
+                double held = Loads(motion, left, right).Settings[k].Load;
+
+                ((down - up) / (2 * Step)).ShouldBe(held, 0.01 + (1e-4 * Math.Abs(held)), $"{name} at {left}, {right}");
+            }
+    }
+
+    [Fact]
+    public void Neighbouring_blocks_meet_on_the_faces_they_share()
+    {
+        (LinkageMotion motion, _) = Named("four links");
+        foreach (double right in (double[])[-90, -10, 45])
+        {
+            Enclosure left = Prove(motion, [-15, right]), other = Prove(motion, [15, right]);
+            RigidMotion[] shared = motion.At([0.0, right]).Bodies.ToArray();
+
+            left.Contains(shared).ShouldBeTrue();
+            other.Contains(shared).ShouldBeTrue();
+        }
+    }
+
+    [Fact]
+    public void A_pose_where_the_energy_has_a_saddle_is_no_answer()
+    {
+        // A bar on a pin, its end on a spring to a point that its end passes: beyond the spring's dead centre the bar snaps through.
+        (Linkage? linkage, _) = Linkage.Build(
+            ["chassis", "slide", "bar"],
+            [
+                new Joint.Slide("guide", 0, 1, Vector3d.Zero, Vector3d.UnitX), new Joint.Hinge("pin", 0, 2, new(0, 0, 0), Vector3d.UnitY),
+                new Joint.Spring("spring", 1, new(400, 0, 300), 2, new(300, 0, 0), 20), new Joint.Bushing("stiff pin", 0, 2, Vector3d.Zero, Rotation.Identity, default, new(0, 2e4, 0), false),
+                new Joint.Shift("slide", 1, 0, 0),
+            ],
+            1);
+        var motion = new LinkageMotion(linkage!, new PoseBox([new("slide", false, -3000, 100)]), []);
+        int solved = 0;
+        for (double at = 90; at > -2900; at -= 30)
+        {
+            SolvedPose pose = motion.At([at]);
+            if (!pose.IsSolved) continue;
+            solved++;
+            double turn = pose[2].Rotation.ToRotationVector().Y;
+
+            foreach (double beside in (double[])[-0.01, 0.01]) Bar(at, turn + beside).ShouldBeGreaterThan(Bar(at, turn));
+        }
+
+        solved.ShouldBeGreaterThan(20);
+
+        static double Bar(double slide, double turn)
+        {
+            Vector3d end = Rotation.About(Vector3d.UnitY, turn).Apply(new(300, 0, 0));
+            double stretch = (end - new Vector3d(400 + slide, 0, 300)).Length - new Vector3d(100, 0, 300).Length;
+            return (10 * stretch * stretch) + (1e4 * turn * turn);
+        }
+    }
+
+    private static (LinkageMotion Motion, int Body) Named(string name) => name switch
+    {
+        "arms rigid on the axle" => (SoftAxleTests.RigidArms(), 1),
+        "arms as bodies" => (SoftAxleTests.ArmsAsBodies(), 1),
+        "arms whose bushings turn with their housings" => (SoftAxleTests.ArmsAsBodies(true), 2),
+        "four links" => (SoftAxleTests.FourLinks(), 1),
+        "cross-over steering" => (SteeringTests.CrossOver(), 3),
+        _ => (SteeringTests.Wishbones(), 3),
+    };
+
+    private static Enclosure Prove(LinkageMotion motion, double[] centre) =>
+        Enclosure.TryProve(motion.Linkage, motion.At(centre).Bodies.ToArray(), centre, [15, 15]).ShouldNotBeNull();
+
+    private static LinkageLoads Loads(LinkageMotion motion, double left, double right) =>
+        LinkageLoads.Of(motion.Linkage, motion.At([left, right]).Bodies.Span, [left, right]);
+
+    private static double Energy(LinkageMotion motion, double left, double right) => Loads(motion, left, right).Soft.Sum(s => s.EnergyNmm);
+
+    private static double SecondDerivative(LinkageMotion motion, DyadicCell cell, int body, Vector3d point, int coordinate)
+    {
+        double largest = 0, step = motion.Box.Coordinates[coordinate].IsAngle ? 0.01 : 2;
+        var at = new double[motion.Box.Dimensions];
+        for (int i = 0; i < 5; i++)
+        {
+            for (int k = 0; k < at.Length; k++)
+            {
+                double share = k == coordinate ? (i + 0.5) / 5 : 0.37;
+                at[k] = motion.Box.ValueAt(k, cell.Low[k]) + (share * cell.Width(k, motion.Box));
+            }
+
+            Vector3d middle = Point(0), up = Point(step), down = Point(-step);
+            largest = Math.Max(largest, ((up + down) - (2 * middle)).Length / (step * step));
+        }
+
+        return largest;
+
+        Vector3d Point(double by)
+        {
+            double[] moved = [.. at];
+            moved[coordinate] += by;
+            return motion.At(moved)[body].Apply(point);
+        }
+    }
+}
