@@ -16,8 +16,8 @@ internal static class BeforeLiftReader
         Within tape = Within.For(Within.Read(reader), draft.FileWithin, Defaults.TapeMm, "a tape reading");
         Field field = reader.Required("hub-to-fender", "the heights at ride height before the lift, by corner");
         var heights = ImmutableSortedDictionary.CreateBuilder<string, MeasuredLength>(StringComparer.Ordinal);
-        foreach ((string corner, Placed<LengthReading> height) in CornerHeights.Read(field, draft.Diagnostics))
-            heights[corner] = draft.Length($"before-lift/hub-to-fender/{corner}", height, tape);
+        foreach ((string corner, Placed<LengthReading>? height) in CornerHeights.Read(field, draft.Diagnostics))
+            if (height is not null) heights[corner] = draft.Length($"before-lift/hub-to-fender/{corner}", height, tape);
         draft.BeforeLift = heights.ToImmutable();
         return new(heights.Count);
     }

@@ -44,7 +44,13 @@ internal static partial class FileMessages
         "file.mirror-without-side", "`mirror-within` says how near a mirror image is, but nothing is mirrored here.", "Write `side: left` or `side: right` for the side that was measured, or leave it out.");
 
     public static void NeverMirrored(Field side, PartKind kind) => side.Fault(
-        "file.never-mirrored", $"A {kind.Id} is never mirrored: left and right differ on real vehicles.", $"Measure the other side and describe it as a part of its own. Mirrored may be: {Listed(PartKinds.All.Where(k => k.IsMirrorable).Select(k => k.Id))}.");
+        "file.never-mirrored", $"This is {kind.Meaning}, and such a thing is never mirrored: left and right differ on real vehicles.", $"Measure the other side and describe it as a part of its own. Mirrored may be: {Listed(PartKinds.All.Where(k => k.IsMirrorable).Select(k => k.Id))}.");
+
+    public static void SideInName(DiagnosticBag bag, Mirror mirror, IReadOnlyList<ScalarNode> keys) => bag.Add(Diagnostic.Error(
+        "file.side-in-name",
+        keys[0].Span,
+        $"With `side: {mirror.Side}` the points of that side are typed without its word, and here {(keys.Count == 1 ? "is" : "are")} {Listed(keys.Select(k => k.Text))}.",
+        $"Write {Listed(keys.Select(k => $"`{Mirror.Bare(k.Text)}`"))}; for two sides that were both measured leave `side` out."));
 
     public static void FreeIsNotMirrored(Field side) => side.Fault(
         "file.free-is-not-mirrored", "A free layout spells out both sides, so nothing of it is mirrored.", "Leave `side` and `mirror-within` out.");

@@ -36,10 +36,12 @@ internal sealed class LayoutPointsReader(AxleLayout layout, string axle, double?
     {
         var read = ImmutableSortedDictionary.CreateBuilder<string, MeasuredPoint>(StringComparer.Ordinal);
         var elsewhere = new List<(string Key, string State, ScalarNode At)>();
+        List<ScalarNode> sided = SideInName(points);
         foreach (LayoutPoint point in layout.Points.Where(p => !IsImage(p.Name, points)))
         {
             string key = KeyOf(point.Name);
-            if (points.Node.Find(key) is null && Elsewhere(key, states, others) is { } other)
+            if (sided.Exists(s => s.Text == point.Name)) points.Allow(key, point.Name);
+            else if (points.Node.Find(key) is null && Elsewhere(key, states, others) is { } other)
             {
                 points.Allow(key);
                 elsewhere.Add(other);
@@ -50,6 +52,7 @@ internal sealed class LayoutPointsReader(AxleLayout layout, string axle, double?
             }
         }
 
+        if (sided.Count > 0) FileMessages.SideInName(draft.Diagnostics, mirror!, sided);
         if (elsewhere.Count > 0) FileMessages.MixedStates(draft.Diagnostics, axle, state, elsewhere);
         AddImages(points, read);
         if (read.Count < layout.Points.Length) return null;
@@ -87,6 +90,13 @@ internal sealed class LayoutPointsReader(AxleLayout layout, string axle, double?
 
     // With a mirror the measured side's points are typed without their word for the side; a point that was measured on the other side too has its own name.
     private string KeyOf(string point) => mirror is not null && Mirror.SideOf(point) == mirror.Side ? Mirror.Bare(point) : point;
+
+    // Names with the word for the measured side where the name without it is missing.
+    private List<ScalarNode> SideInName(MappingReader points) =>
+    [
+        .. layout.Points.Select(p => p.Name).Where(name => KeyOf(name) != name && points.Node.Find(KeyOf(name)) is null)
+            .Select(name => points.Node.Find(name)?.Key).OfType<ScalarNode>(),
+    ];
 
     private bool IsImage(string point, MappingReader points) => mirror is not null && Mirror.SideOf(point) == mirror.Other && !points.Has(point);
 

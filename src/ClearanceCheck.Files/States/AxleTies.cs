@@ -49,7 +49,8 @@ internal static class AxleTies
     {
         (string Corner, bool RideIsMissing)[] missing = [.. Missing(axle, state, draft)];
         foreach ((string corner, bool rideIsMissing) in missing)
-            if (draft.Untied.Add((state, corner))) FileMessages.NotTiedToRide(draft.Diagnostics, place, corner, state, rideIsMissing);
+            if (!IsFaulty(rideIsMissing ? MeasuringStates.Ride : state, corner, draft) && draft.Untied.Add((state, corner)))
+                FileMessages.NotTiedToRide(draft.Diagnostics, place, corner, state, rideIsMissing);
         return missing.Length == 0;
     }
 
@@ -79,6 +80,9 @@ internal static class AxleTies
         string corner = $"{axle}-{Sides[side]}";
         return Typed(state, corner, draft) is { } height ? draft.Length($"states/{state}/hub-to-fender/{corner}", height, tape) : null;
     }
+
+    private static bool IsFaulty(string state, string corner, VehicleDraft draft) =>
+        draft.States.ByName.TryGetValue(state, out TypedState? typed) && typed.HubToFender.TryGetValue(corner, out Placed<LengthReading>? height) && height is null;
 
     private static Placed<LengthReading>? Typed(string state, string corner, VehicleDraft draft) =>
         draft.States.ByName.GetValueOrDefault(state)?.HubToFender.GetValueOrDefault(corner);

@@ -10,13 +10,14 @@ internal static class CornerHeights
 {
     private static readonly LengthRange HubToFender = new(Length.FromMillimetres(50), Length.FromMillimetres(2500), "a height from hub to fender");
 
-    public static ImmutableSortedDictionary<string, Placed<LengthReading>> Read(Field field, DiagnosticBag bag)
+    /// <summary>The heights by corner; null for one with a fault.</summary>
+    public static ImmutableSortedDictionary<string, Placed<LengthReading>?> Read(Field field, DiagnosticBag bag)
     {
-        var heights = ImmutableSortedDictionary.CreateBuilder<string, Placed<LengthReading>>(StringComparer.Ordinal);
+        var heights = ImmutableSortedDictionary.CreateBuilder<string, Placed<LengthReading>?>(StringComparer.Ordinal);
         foreach ((Placed<string> corner, Field value) in field.Entries() ?? [])
         {
             if (!IsCorner(corner.Value)) FileMessages.NoCorner(bag, corner);
-            if (value.Length(HubToFender) is { } height) heights[corner.Value] = height;
+            heights[corner.Value] = value.Length(HubToFender);
         }
 
         return heights.ToImmutable();
