@@ -25,6 +25,7 @@ internal static class PartMirror
     {
         string own = IdOf(id, mirror.Other);
         bool sound = true;
+        foreach (Axle axle in source.Form.Ends.Select(e => draft.AxleOf(e.Body)).OfType<Axle>().DistinctBy(a => a.Name)) AxleTilt.Check(mirror, axle.Name, axle.MeasuredIn, draft);
         PartForm form = source.Form.WithEnds(end =>
         {
             string body = ImageOf(end.Body);
@@ -34,7 +35,6 @@ internal static class PartMirror
                 sound = false;
             }
 
-            if (draft.AxleOf(end.Body) is { } axle) AxleTilt.Check(mirror, axle.Name, axle.MeasuredIn, draft);
             string key = draft.PathOf(end.At)[$"parts/{source.Id}/".Length..];
             return new Place(body, mirror.Of(end.At, $"parts/{own}/{key}", draft));
         });

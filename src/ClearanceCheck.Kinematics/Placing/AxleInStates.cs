@@ -25,13 +25,9 @@ internal sealed class AxleInStates
     /// <summary>Solves a state; null when it stands, else why it can't.</summary>
     public MotionFault.StateOutOfReach? Stand(AxleState state)
     {
-        (double left, double right) = module.Axle.TravelsIn(state, parameters.Span);
-
-        // Whatever else can be set stands as in the measured state: zero.
-        var pose = new double[module.Motion.Box.Dimensions];
-        (pose[0], pose[1]) = (left, right);
+        double[] pose = StatePose.Of(module, state.State, parameters.Span);
         SolvedPose solved = module.Motion.At((ReadOnlySpan<double>)pose);
-        if (!solved.IsSolved) return new MotionFault.StateOutOfReach(state.State, left, right);
+        if (!solved.IsSolved) return new MotionFault.StateOutOfReach(state.State, pose[0], pose[1]);
         poses[state.State] = solved;
         return null;
     }
