@@ -8,6 +8,12 @@ internal sealed record AxleGeometry
 {
     public ImmutableSortedDictionary<string, MeasuredPoint> Points { get; init; } = ImmutableSortedDictionary<string, MeasuredPoint>.Empty;
 
+    /// <summary>The state in which all of it was measured.</summary>
+    public required string MeasuredIn { get; init; }
+
+    /// <summary>Points that were measured once more in a second state.</summary>
+    public ImmutableArray<ComparedPoint> ComparedPoints { get; init; } = [];
+
     public ImmutableArray<string> FreeBodies { get; init; } = [];
 
     public ImmutableArray<FreeJoint> FreeJoints { get; init; } = [];

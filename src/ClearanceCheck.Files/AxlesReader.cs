@@ -1,5 +1,6 @@
-using System.Collections.Immutable;
 using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Files.Mirroring;
+using ClearanceCheck.Files.States;
 using ClearanceCheck.Files.Wheels;
 using ClearanceCheck.Kinematics.Layouts;
 using ClearanceCheck.Units;
@@ -35,6 +36,8 @@ internal static class AxlesReader
     {
         Placed<string>? layoutId = reader.Required("layout", "how the axle hangs on the chassis").Word([.. LayoutCatalogue.All.Select(l => l.Id)]);
         double? within = Within.Read(reader);
+        Placed<string>? measuredIn = StateWord.Read(reader.Optional("measured-in"), draft);
+        Mirror? mirror = Mirror.Read(reader);
         (MeasuredLength droop, MeasuredLength bump)? limits = reader
             .Required("travel", "how far each wheel is looked at below and above ride height; the stops end it sooner")
             .Mapping(r => TravelLimits(r, name, draft))?.Value;
@@ -49,17 +52,23 @@ internal static class AxlesReader
 
         AxleLayout layout = LayoutCatalogue.Find(layoutId.Value)!;
         AxleGeometry? geometry = layout is FreeLayout
-            ? FreeAxleReader.Read(reader, name, within, draft)
-            : LayoutPointsReader.Read(reader, layout, name, within, draft);
+            ? FreeAxleReader.Read(reader, name, within, measuredIn?.Value ?? draft.States.MeasuredIn, draft)
+            : new LayoutPointsReader(layout, name, within, mirror, draft).Read(reader, measuredIn);
+        if (mirror is not null && layout is FreeLayout) FileMessages.FreeIsNotMirrored(mirror.Place);
         AxleLinks.Read(reader, layout, name, geometry, draft);
         if (geometry is null || limits is not var (droopLimit, bumpLimit)) return null;
-        if (Wheels(reader, name, geometry, within, draft) is not var (left, right)) return null;
+        Within tape = Within.For(within, draft.FileWithin, Defaults.TapeMm, "a tape reading");
+        if (AxleTies.Wheels(name, geometry, tape, reader.Node.Heading, draft) is not var (left, right)) return null;
+        if (mirror is not null) AxleTilt.Check(mirror, name, geometry.MeasuredIn, draft);
         if (wheel is not null) AxleWheelParts.Make(wheel, name, geometry, within, draft);
         return new Axle
         {
             Name = name,
             Layout = layoutId.Value,
             Points = geometry.Points,
+            MeasuredIn = geometry.MeasuredIn,
+            OtherStates = AxleTies.Others(name, geometry.MeasuredIn, tape, draft),
+            ComparedPoints = geometry.ComparedPoints,
             FreeBodies = geometry.FreeBodies,
             FreeJoints = geometry.FreeJoints,
             Left = left,
@@ -77,33 +86,5 @@ internal static class AxlesReader
         if (droop is null || bump is null) return null;
         Within within = Within.For(own, draft.FileWithin, Defaults.TapeMm, "a tape reading");
         return new((draft.Length($"axles/{axle}/travel/droop", droop, within), draft.Length($"axles/{axle}/travel/bump", bump, within)));
-    }
-
-    // Travel counts from ride height, so a state that is not ride height has to be tied to it at both wheels.
-    private static (Wheel Left, Wheel Right)? Wheels(MappingReader reader, string axle, AxleGeometry geometry, double? within, VehicleDraft draft)
-    {
-        var wheels = new Wheel?[2];
-        for (int side = 0; side < 2; side++)
-        {
-            string corner = $"{axle}-{(side == 0 ? "left" : "right")}";
-            (string body, MeasuredPoint hub) = side == 0 ? geometry.Left : geometry.Right;
-            Placed<LengthReading>? ride = draft.States.AtRide?.HubToFender.GetValueOrDefault(corner);
-            Placed<LengthReading>? measured = draft.States.Measured?.HubToFender.GetValueOrDefault(corner);
-            bool atRide = draft.States.MeasuredIn == MeasuringStates.Ride;
-            if (!atRide && (ride is null || measured is null))
-            {
-                FileMessages.NotTiedToRide(reader, corner, draft.States.MeasuredIn, ride is null);
-                continue;
-            }
-
-            Within tape = Within.For(within, draft.FileWithin, Defaults.TapeMm, "a tape reading");
-            wheels[side] = new Wheel(
-                body,
-                hub,
-                atRide ? null : draft.Length($"states/{draft.States.MeasuredIn}/hub-to-fender/{corner}", measured!, tape),
-                ride is null ? null : draft.Length($"states/{MeasuringStates.Ride}/hub-to-fender/{corner}", ride, tape));
-        }
-
-        return wheels is [{ } left, { } right] ? (left, right) : null;
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClearanceCheck.Documents.Csv;
 using ClearanceCheck.Documents.Reading;
 using ClearanceCheck.Files.Forms;
+using ClearanceCheck.Files.States;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Units;
 using ClearanceCheck.Vehicles;
@@ -18,11 +19,11 @@ internal static class ChainPathReader
         if (!part.Reader.RequireOneOf("path", "path-from", "the points along its middle line")) return null;
         Within surface = part.Surface("a surface of a pipe or hose");
         return part.Reader.Has("path")
-            ? Typed(part.Reader.Optional("path"), part.Id, surface, part.Draft)
-            : FromTable(part.Reader.Optional("path-from"), part.Id, surface, part.Draft);
+            ? Typed(part.Reader.Optional("path"), surface, part)
+            : FromTable(part.Reader.Optional("path-from"), surface, part);
     }
 
-    private static ImmutableArray<MeasuredPoint>? Typed(Field field, string id, Within within, VehicleDraft draft)
+    private static ImmutableArray<MeasuredPoint>? Typed(Field field, Within within, PartSource part)
     {
         if (field.Triples()?.Value is not { } points) return null;
         if (points.Count < 2)
@@ -34,15 +35,16 @@ internal static class ChainPathReader
         var read = ImmutableArray.CreateBuilder<MeasuredPoint>();
         for (int i = 0; i < points.Count; i++)
         {
-            if (i > 0 && points[i].Value.Millimetres() == points[i - 1].Value.Millimetres()) FileMessages.RepeatedPoint(draft.Diagnostics, points[i].Span, i + 1);
-            read.Add(draft.Point($"parts/{id}/path/{i + 1}", points[i], within));
+            if (i > 0 && points[i].Value.Millimetres() == points[i - 1].Value.Millimetres()) FileMessages.RepeatedPoint(part.Draft.Diagnostics, points[i].Span, i + 1);
+            read.Add(part.Point($"path/{i + 1}", points[i], within, part.Body, null));
         }
 
         return read.ToImmutable();
     }
 
-    private static ImmutableArray<MeasuredPoint>? FromTable(Field field, string id, Within within, VehicleDraft draft)
+    private static ImmutableArray<MeasuredPoint>? FromTable(Field field, Within within, PartSource part)
     {
+        VehicleDraft draft = part.Draft;
         if (field.RelativePath() is not { } path) return null;
         if (draft.File.Beside(path.Value) is not { } content)
         {
@@ -62,31 +64,33 @@ internal static class ChainPathReader
         bool whole = true;
         foreach (CsvRow row in table.Rows)
         {
-            if (row.Required("part", "the part's id").Id() is not { } part || part.Value != id) continue;
-            whole &= ReadRow(row, id, read, ref last, within, draft);
+            if (row.Required("part", "the part's id").Id() is not { } id || id.Value != part.Id) continue;
+            whole &= ReadRow(row, read, ref last, within, part);
         }
 
         if (!whole) return null;
         if (read.Count >= 2) return read.ToImmutable();
-        FileMessages.TooFewRows(field, path.Value, id, read.Count);
+        FileMessages.TooFewRows(field, path.Value, part.Id, read.Count);
         return null;
     }
 
-    private static bool ReadRow(CsvRow row, string id, ImmutableArray<MeasuredPoint>.Builder read, ref Vector3d? last, Within within, VehicleDraft draft)
+    private static bool ReadRow(CsvRow row, ImmutableArray<MeasuredPoint>.Builder read, ref Vector3d? last, Within within, PartSource part)
     {
         Placed<LengthReading>? x = row.Required("x", "forward").Length(LengthRange.PlaceOnVehicle);
         Placed<LengthReading>? y = row.Required("y", "left").Length(LengthRange.PlaceOnVehicle);
         Placed<LengthReading>? z = row.Required("z", "up").Length(LengthRange.PlaceOnVehicle);
         Placed<LengthReading>? own = row.Optional("within").Length(LengthRange.Allowance);
-        Field state = row.Optional("in");
-        if (state.Id() is { } typed && typed.Value != draft.States.MeasuredIn) FileMessages.OtherState(state, typed.Value, draft.States.MeasuredIn);
-        if (x is null || y is null || z is null) return false;
+        Field stateField = row.Optional("in");
+        Placed<string>? state = StateWord.Read(stateField, part.Draft);
+        if ((stateField.IsPresent && state is null) || x is null || y is null || z is null) return false;
         Vector3d at = new(x.Value.Length.Millimetres, y.Value.Length.Millimetres, z.Value.Length.Millimetres);
         double step = Math.Max(x.Value.HalfStepMm, Math.Max(y.Value.HalfStepMm, z.Value.HalfStepMm));
-        if (at == last) FileMessages.RepeatedPoint(draft.Diagnostics, row.Span, read.Count + 1);
+        if (at == last) FileMessages.RepeatedPoint(part.Draft.Diagnostics, row.Span, read.Count + 1);
         last = at;
         Within half = own is null ? within : new Within(own.Value.Length.Millimetres, false, "");
-        read.Add(draft.Point($"parts/{id}/path/{read.Count + 1}", at, step, row.Span, row.Span.Text, half));
+        MeasuredPoint point = part.Draft.Point(part.Path($"path/{read.Count + 1}"), at, step, row.Span, row.Span.Text, half);
+        part.Stand(point, part.Body, state, row.Span);
+        read.Add(point);
         return true;
     }
 }

@@ -17,16 +17,6 @@ internal static partial class FileMessages
     public static void WholeVehicle(Field field) => field.Fault(
         "file.whole-vehicle", "A whole vehicle can't be judged yet: this version inspects axles.", "Write the names of the axles, such as `scope: [ rear ]`; the decision is then for that part alone.");
 
-    public static void OtherState(Field field, string typed, string measuredIn) => field.Fault(
-        "file.other-state",
-        $"Measured in the state {typed}, but the file's points are measured in {measuredIn}; points of two states can't be put together yet.",
-        $"Measure in {measuredIn}, or change `measured-in` for the whole file.");
-
-    public static void NotTiedToRide(MappingReader reader, string corner, string measuredIn, bool rideIsMissing) => reader.Fault(
-        "file.not-tied-to-ride",
-        $"The points were measured in the state {measuredIn}, and how far that is from ride height at {corner} is not known.",
-        $"Write `hub-to-fender: {{ {corner}: ... }}` in the state {(rideIsMissing ? MeasuringStates.Ride : measuredIn)}.");
-
     public static void WrongSide(Field field, string name, bool left) => field.Fault(
         "file.wrong-side",
         $"The point {name} lies on the {(left ? "right" : "left")} of the centre plane: y is positive to the left.",

@@ -14,7 +14,7 @@ internal static class FreeAxleReader
         ["hinge"] = FreeJointKind.Hinge,
     };
 
-    public static AxleGeometry? Read(MappingReader reader, string axle, double? within, VehicleDraft draft)
+    public static AxleGeometry? Read(MappingReader reader, string axle, double? within, string measuredIn, VehicleDraft draft)
     {
         var bodies = new List<string>();
         foreach (Field item in reader.Required("bodies", "the names of the axle's moving bodies").Items() ?? [])
@@ -34,7 +34,7 @@ internal static class FreeAxleReader
             .Required("wheels", "the body and hub of the left and the right wheel")
             .Mapping(r => ReadWheels(r, axle, names, half, draft));
         if (wheels is null || !whole) return null;
-        return new AxleGeometry { FreeBodies = [.. bodies], FreeJoints = joints.ToImmutable(), Left = wheels.Value.Left, Right = wheels.Value.Right };
+        return new AxleGeometry { MeasuredIn = measuredIn, FreeBodies = [.. bodies], FreeJoints = joints.ToImmutable(), Left = wheels.Value.Left, Right = wheels.Value.Right };
     }
 
     private static FreeJoint? ReadJoint(MappingReader reader, string axle, string name, ImmutableArray<string> bodies, Within within, VehicleDraft draft)

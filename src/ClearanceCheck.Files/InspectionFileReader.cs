@@ -1,6 +1,7 @@
 using ClearanceCheck.Documents.Nodes;
 using ClearanceCheck.Documents.Reading;
 using ClearanceCheck.Documents.Yaml;
+using ClearanceCheck.Files.States;
 
 namespace ClearanceCheck.Files;
 
@@ -26,6 +27,9 @@ public static class InspectionFileReader
         AxlesReader.Read(reader, draft);
         ScopeReader.Read(reader, draft);
         PartsReader.Read(reader, draft);
+        GapsReader.Read(reader, draft);
+        BeforeLiftReader.Read(reader, draft);
+        RailPitchReader.Read(reader, draft);
         return draft;
     }
 }

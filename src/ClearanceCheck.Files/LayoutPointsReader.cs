@@ -1,40 +1,112 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Documents.Nodes;
 using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Files.Mirroring;
+using ClearanceCheck.Files.States;
 using ClearanceCheck.Kinematics.Layouts;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Files;
 
-/// <summary>Reads the points of a layout: <c>points: { hanging: { hub-left: [x, y, z], ... } }</c>.</summary>
-internal static class LayoutPointsReader
+/// <summary>Reads the points of a layout: <c>points: { hanging: { hub-left: [x, y, z], ... } }</c>; the model is made of one state, others are compared with it.</summary>
+internal sealed class LayoutPointsReader(AxleLayout layout, string axle, double? within, Mirror? mirror, VehicleDraft draft)
 {
-    public static AxleGeometry? Read(MappingReader reader, AxleLayout layout, string axle, double? within, VehicleDraft draft) =>
-        reader.Required("points", "the points the layout hangs on, by the state they were measured in")
-            .Mapping(states => ReadStates(states, layout, axle, within, draft));
+    private readonly Within joint = Within.For(within, draft.FileWithin, Defaults.JointCentreMm, "a hidden joint centre");
 
-    private static AxleGeometry? ReadStates(MappingReader states, AxleLayout layout, string axle, double? within, VehicleDraft draft)
-    {
-        string state = draft.States.MeasuredIn;
-        foreach (string other in draft.States.ByName.Keys.Where(s => s != state && states.Has(s)))
-            FileMessages.OtherState(states.Optional(other), other, state);
-        return states.Required(state, $"the points as measured in the state {state}").Mapping(points => ReadPoints(points, layout, axle, within, draft));
-    }
+    public AxleGeometry? Read(MappingReader reader, Placed<string>? measuredIn) =>
+        reader.Required("points", "the points the layout hangs on, by the state they were measured in").Mapping(states => ReadStates(states, measuredIn));
 
-    private static AxleGeometry? ReadPoints(MappingReader points, AxleLayout layout, string axle, double? within, VehicleDraft draft)
+    private AxleGeometry? ReadStates(MappingReader states, Placed<string>? measuredIn)
     {
-        var read = ImmutableSortedDictionary.CreateBuilder<string, MeasuredPoint>(StringComparer.Ordinal);
-        Within joint = Within.For(within, draft.FileWithin, Defaults.JointCentreMm, "a hidden joint centre");
-        foreach (LayoutPoint point in layout.Points)
+        ImmutableArray<string> typed = [.. draft.States.ByName.Keys.Where(states.Has)];
+        string state = measuredIn?.Value ?? (typed.Length == 1 ? typed[0] : draft.States.MeasuredIn);
+        if (measuredIn is null && typed.Length > 1 && !typed.Contains(state))
         {
-            Field field = points.Required(point.Name, point.Where);
-            if (field.Triple() is not { } at) continue;
-            CheckSide(field, point.Name, at.Value);
-            read[point.Name] = draft.Point($"axles/{axle}/points/{point.Name}", at, joint);
+            FileMessages.WhichState(states, axle, typed);
+            return null;
         }
 
+        typed = typed.Remove(state);
+        AxleGeometry? geometry = states.Required(state, $"the points as measured in the state {state}").Mapping(points => ReadPoints(points, state, states, typed));
+        ImmutableArray<ComparedPoint> compared = [.. typed.SelectMany(other => ReadCompared(states.Optional(other), other))];
+        return geometry is null ? null : geometry with { ComparedPoints = compared };
+    }
+
+    private AxleGeometry? ReadPoints(MappingReader points, string state, MappingReader states, ImmutableArray<string> others)
+    {
+        var read = ImmutableSortedDictionary.CreateBuilder<string, MeasuredPoint>(StringComparer.Ordinal);
+        var elsewhere = new List<(string Key, string State, ScalarNode At)>();
+        List<ScalarNode> sided = SideInName(points);
+        foreach (LayoutPoint point in layout.Points.Where(p => !IsImage(p.Name, points)))
+        {
+            string key = KeyOf(point.Name);
+            if (sided.Exists(s => s.Text == point.Name)) points.Allow(key, point.Name);
+            else if (points.Node.Find(key) is null && Elsewhere(key, states, others) is { } other)
+            {
+                points.Allow(key);
+                elsewhere.Add(other);
+            }
+            else if (ReadPoint(points.Required(key, point.Where), point.Name) is { } at)
+            {
+                read[point.Name] = draft.Point(PathOf(point.Name), at, joint);
+            }
+        }
+
+        if (sided.Count > 0) FileMessages.SideInName(draft.Diagnostics, mirror!, sided);
+        if (elsewhere.Count > 0) FileMessages.MixedStates(draft.Diagnostics, axle, state, elsewhere);
+        AddImages(points, read);
         if (read.Count < layout.Points.Length) return null;
         string body = $"{axle}/axle";
-        return new AxleGeometry { Points = read.ToImmutable(), Left = (body, read["hub-left"]), Right = (body, read["hub-right"]) };
+        return new AxleGeometry { Points = read.ToImmutable(), MeasuredIn = state, Left = (body, read["hub-left"]), Right = (body, read["hub-right"]) };
+    }
+
+    private void AddImages(MappingReader points, ImmutableSortedDictionary<string, MeasuredPoint>.Builder read)
+    {
+        if (mirror is null) return;
+        foreach (LayoutPoint point in layout.Points.Where(p => IsImage(p.Name, points)))
+            if (read.TryGetValue(Mirror.Swapped(point.Name)!, out MeasuredPoint source)) read[point.Name] = mirror.Of(source, PathOf(point.Name), draft);
+        draft.Assume($"axles/{axle}/mirror", mirror.Sentence($"The points of the {mirror.Other} side of the {axle} axle that are not typed are"));
+    }
+
+    private List<ComparedPoint> ReadCompared(Field field, string state)
+    {
+        List<ComparedPoint>? read = field.Mapping(points =>
+        {
+            var compared = new List<ComparedPoint>();
+            foreach (LayoutPoint point in layout.Points.Where(p => !IsImage(p.Name, points)))
+                if (ReadPoint(points.Optional(KeyOf(point.Name)), point.Name) is { } at)
+                    compared.Add(new ComparedPoint(point.Name, state, draft.Point($"{PathOf(point.Name)}/in/{state}", at, joint)));
+            return compared;
+        });
+        return read is { Count: > 0 } && AxleTies.IsTied(axle, state, field.Node!.Heading, draft) ? read : [];
+    }
+
+    private static Placed<LengthTriple>? ReadPoint(Field field, string name)
+    {
+        if (field.Triple() is not { } at) return null;
+        CheckSide(field, name, at.Value);
+        return at;
+    }
+
+    // With a mirror the measured side's points are typed without their word for the side; a point that was measured on the other side too has its own name.
+    private string KeyOf(string point) => mirror is not null && Mirror.SideOf(point) == mirror.Side ? Mirror.Bare(point) : point;
+
+    // Names with the word for the measured side where the name without it is missing.
+    private List<ScalarNode> SideInName(MappingReader points) =>
+    [
+        .. layout.Points.Select(p => p.Name).Where(name => KeyOf(name) != name && points.Node.Find(KeyOf(name)) is null)
+            .Select(name => points.Node.Find(name)?.Key).OfType<ScalarNode>(),
+    ];
+
+    private bool IsImage(string point, MappingReader points) => mirror is not null && Mirror.SideOf(point) == mirror.Other && !points.Has(point);
+
+    private string PathOf(string point) => $"axles/{axle}/points/{point}";
+
+    private static (string Key, string State, ScalarNode At)? Elsewhere(string key, MappingReader states, ImmutableArray<string> others)
+    {
+        foreach (string other in others)
+            if (states.Node.Find(other)?.Value is MappingNode points && points.Find(key) is { } entry) return (key, other, entry.Key);
+        return null;
     }
 
     private static void CheckSide(Field field, string name, LengthTriple at)

@@ -18,7 +18,7 @@ internal static class PartFormReader
 
         bool onOneBody = kind is PartFormKind.Chain or PartFormKind.Plate or PartFormKind.Box or PartFormKind.Turned or PartFormKind.Scanned;
         Placed<string>? body = onOneBody ? BodyWord.Read(part.Reader.Required("body", "the body it is fixed to"), part.Draft) : null;
-        PartForm? form = Form(kind, part);
+        PartForm? form = Form(kind, part with { Body = body?.Value });
         if (form is null || (onOneBody && body is null)) return null;
         return (body?.Value ?? form.Ends[0].Body, form);
     }

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Documents;
 using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Files.Mirroring;
+using ClearanceCheck.Files.States;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Units;
 using ClearanceCheck.Vehicles;
@@ -39,6 +41,21 @@ internal sealed class VehicleDraft(InspectionFile file)
     /// <summary>Names of axles with a fault, whose bodies are not known.</summary>
     public List<string> FaultyAxles { get; } = [];
 
+    /// <summary>State and corner of hub-to-fender readings that were said to be missing.</summary>
+    public HashSet<(string State, string Corner)> Untied { get; } = [];
+
+    /// <summary>Points of parts that were measured in another state than their axle's layout.</summary>
+    public List<StatedPoint> StatedPoints { get; } = [];
+
+    /// <summary>Parts that were typed with a side.</summary>
+    public PartSides Sides { get; } = new();
+
+    public RailPitch? RailPitch { get; set; }
+
+    public ImmutableSortedDictionary<string, MeasuredLength> BeforeLift { get; set; } = ImmutableSortedDictionary<string, MeasuredLength>.Empty;
+
+    public List<DirectGap> DirectGaps { get; } = [];
+
     public ImmutableArray<string> Scope { get; set; } = [];
 
     public List<Part> Parts { get; } = [];
@@ -53,9 +70,14 @@ internal sealed class VehicleDraft(InspectionFile file)
         Description = Description!,
         Scope = Scope,
         Parameters = Parameters.Build(),
-        Axles = [.. Axles],
+        Axles = [.. Axles.Select(a => a with { OtherStates = a.OtherStates.RemoveRange(a.OtherStates.Keys.Where(s => !IsUsed(a, s))) })],
         Parts = [.. Parts],
         FixedBodies = FixedBodies.All,
+        States = [.. States.ByName.Values.Select(s => s.State)],
+        StatedPoints = [.. StatedPoints],
+        RailPitch = RailPitch,
+        BeforeLift = BeforeLift,
+        DirectGaps = [.. DirectGaps],
         Assumptions = [.. Assumptions],
         Readings = [.. readings],
     };
@@ -129,6 +151,27 @@ internal sealed class VehicleDraft(InspectionFile file)
         parameters++;
         return Parameters.Length(path, valueMm, halfWidthMm, withinIsAssumed);
     }
+
+    /// <summary>The path of a point in the model.</summary>
+    public string PathOf(MeasuredPoint point) => Parameters.Build().Parameters[point.X.OwnIndex].Reading;
+
+    /// <summary>Notes in which state a point of a part was measured: on a moving body it is placed where that is not the state of the axle's layout.</summary>
+    /// <param name="point">The point.</param>
+    /// <param name="body">The body it rides on.</param>
+    /// <param name="state">The state.</param>
+    /// <param name="place">Where the point or its state is typed.</param>
+    public void Stated(MeasuredPoint point, string body, string state, SourceSpan place)
+    {
+        if (AxleOf(body) is not { } axle || axle.MeasuredIn == state || !AxleTies.IsTied(axle.Name, state, place, this)) return;
+        StatedPoints.Add(new StatedPoint(point, body, state));
+    }
+
+    /// <summary>The axle that a body belongs to; null for the chassis and what is fixed to it.</summary>
+    public Axle? AxleOf(string body) => body.Split('/') is [var axle, _] ? Axles.Find(a => a.Name == axle) : null;
+
+    private bool IsUsed(Axle axle, string state) =>
+        StatedPoints.Exists(p => p.Axle == axle.Name && p.State == state) || axle.ComparedPoints.Any(p => p.State == state)
+        || DirectGaps.Exists(g => g.State == state);
 
     private void Assume(string path, Within within)
     {

@@ -4,7 +4,7 @@ using ClearanceCheck.Inspecting.Judging;
 using ClearanceCheck.Inspecting.Planning;
 using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Kinematics;
-using ClearanceCheck.Mechanics.Linkages;
+using ClearanceCheck.Kinematics.Placing;
 using ClearanceCheck.Quantities;
 using ClearanceCheck.Vehicles;
 
@@ -16,11 +16,11 @@ public static class Inspector
     /// <summary>Inspects a vehicle.</summary>
     /// <param name="request">Everything it is made from.</param>
     /// <param name="progress">Told how many measurements are done, of how many; never read back.</param>
-    /// <returns>The result, or the axle whose links don't let it move and why.</returns>
-    public static (InspectionResult? Result, string? Axle, LinkageFault? Fault) Run(InspectionRequest request, IProgress<(int Done, int Of)>? progress = null)
+    /// <returns>The result, or the axle that can't be moved, or can't stand as it was measured, and why.</returns>
+    public static (InspectionResult? Result, string? Axle, MotionFault? Fault) Run(InspectionRequest request, IProgress<(int Done, int Of)>? progress = null)
     {
         Vehicle vehicle = request.Vehicle;
-        (VehicleMotion? motion, string? axle, LinkageFault? fault) = VehicleMotion.Build(vehicle, vehicle.Parameters.Nominal.ToArray());
+        (VehicleMotion? motion, string? axle, MotionFault? fault) = VehicleMotion.Build(vehicle, vehicle.Parameters.Nominal.ToArray());
         if (motion is null) return (null, axle, fault);
         var plan = new InspectionPlan(motion, request.Library, request.Quantities);
         ImmutableArray<PlannedMeasurement> planned = plan.Measurements;
@@ -51,7 +51,7 @@ public static class Inspector
             NotInspected = NotInspected.List(motion, planned, reach),
             MatchedNothing = plan.MatchedNothing,
             Exempt = plan.Exempt,
-            Assumptions = [.. vehicle.Assumptions.Select(a => new Assumption(a.Path, a.Text))],
+            Assumptions = [.. vehicle.Assumptions.Concat(PointComparison.Of(motion)).Select(a => new Assumption(a.Path, a.Text))],
             Reach = reach,
             Measurements = MeasurementRows.Of(vehicle),
             Provenance = ProvenanceBuilder.Build(request, motion, measurements, planned.Count(p => p.IsUncovered)),

@@ -53,7 +53,7 @@ public static class PosedPoints
         _ => part.Form.Ends,
     };
 
-    private static string Path(Vehicle vehicle, MeasuredPoint point) => vehicle.Parameters.Parameters[point.X.Index].Reading;
+    private static string Path(Vehicle vehicle, MeasuredPoint point) => vehicle.Parameters.Parameters[point.X.OwnIndex].Reading;
 }
 
 /// <summary>A measured point with the body it rides on.</summary>

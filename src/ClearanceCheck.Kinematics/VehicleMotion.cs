@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Kinematics.Placing;
 using ClearanceCheck.Mechanics.Linkages;
 using ClearanceCheck.Vehicles;
 
@@ -12,19 +13,24 @@ public sealed class VehicleMotion
 
     public Vehicle Vehicle { get; }
 
-    /// <summary>The parameter values that this motion was made with.</summary>
+    /// <summary>The parameter values that this motion was made with; points measured in another state than their axle's layout are placed in them.</summary>
     public ReadOnlyMemory<double> Parameters { get; }
 
     public ImmutableArray<AxleModule> Modules { get; }
 
-    /// <summary>Sets a vehicle in motion, or names the axle whose links don't let it move and why.</summary>
-    public static (VehicleMotion? Motion, string? Axle, LinkageFault? Fault) Build(Vehicle vehicle, ReadOnlyMemory<double> parameters)
+    /// <summary>Sets a vehicle in motion, or names the axle that can't be moved, or can't stand as it was measured, and why.</summary>
+    /// <param name="vehicle">The vehicle.</param>
+    /// <param name="typed">Values of the parameter vector as typed: the measured ones, or ones changed to see what a reading does.</param>
+    public static (VehicleMotion? Motion, string? Axle, MotionFault? Fault) Build(Vehicle vehicle, ReadOnlyMemory<double> typed)
     {
+        // What moves decides where points of other states lie, and only then can stops and what follows two points be made of them.
+        (ReadOnlyMemory<double> parameters, string? unplaced, MotionFault? unreached) = StatePlacing.Place(vehicle, typed);
+        if (unreached is not null) return (null, unplaced, unreached);
         var modules = ImmutableArray.CreateBuilder<AxleModule>(vehicle.Axles.Length);
         foreach (Axle axle in vehicle.Axles)
         {
             (AxleModule? module, LinkageFault? fault) = AxleModuleBuilder.Build(vehicle, axle, parameters);
-            if (module is null) return (null, axle.Name, fault);
+            if (module is null) return (null, axle.Name, new MotionFault.Links(fault!));
             modules.Add(module);
         }
 

@@ -23,11 +23,24 @@ public sealed record Axle
 
     public required Wheel Right { get; init; }
 
+    /// <summary>The state in which the layout's points were measured.</summary>
+    public string MeasuredIn { get; init; } = "";
+
+    /// <summary>How it stood in the other states in which points on it were measured, by state.</summary>
+    public ImmutableSortedDictionary<string, AxleState> OtherStates { get; init; } = ImmutableSortedDictionary<string, AxleState>.Empty;
+
+    /// <summary>Points of the layout that were measured once more in a second state.</summary>
+    public ImmutableArray<ComparedPoint> ComparedPoints { get; init; } = [];
+
     /// <summary>How far below ride height each wheel is looked at, mm, positive.</summary>
     public required MeasuredLength DroopLimit { get; init; }
 
     /// <summary>How far above ride height each wheel is looked at, mm, positive.</summary>
     public required MeasuredLength BumpLimit { get; init; }
+
+    /// <summary>Travels of both wheels in a state other than that of the layout's points, mm, bump positive.</summary>
+    public (double LeftMm, double RightMm) TravelsIn(AxleState state, ReadOnlySpan<double> parameters) =>
+        (Left.TravelMm(state.LeftHubToFender, parameters), Right.TravelMm(state.RightHubToFender, parameters));
 }
 
 /// <summary>One wheel of an axle: the point its travel acts on and its hub-to-fender readings.</summary>
@@ -37,8 +50,11 @@ public sealed record Axle
 public sealed record Wheel(string Body, MeasuredPoint Hub, MeasuredLength? HubToFenderMeasured, MeasuredLength? HubToFenderRide)
 {
     /// <summary>Travel of the wheel in the measured state, mm, bump positive.</summary>
-    public double MeasuredTravelMm(ReadOnlySpan<double> parameters) =>
-        HubToFenderRide is { } ride && HubToFenderMeasured is { } measured ? ride.At(parameters) - measured.At(parameters) : 0;
+    public double MeasuredTravelMm(ReadOnlySpan<double> parameters) => TravelMm(HubToFenderMeasured, parameters);
+
+    /// <summary>Travel of the wheel where that hub-to-fender height was read, mm, bump positive; 0 where none was, which is ride height.</summary>
+    public double TravelMm(MeasuredLength? hubToFender, ReadOnlySpan<double> parameters) =>
+        HubToFenderRide is { } ride && hubToFender is { } read ? ride.At(parameters) - read.At(parameters) : 0;
 }
 
 /// <summary>A joint of a free layout.</summary>

@@ -18,6 +18,24 @@ public static class Defaults
     /// <summary>Half-width of where a scan lies on the vehicle, mm.</summary>
     public const double ScanMm = 5;
 
+    /// <summary>Half-width of where a mirrored point lies beside the mirror image of its source, mm.</summary>
+    public const double MirrorMm = 6;
+
+    /// <summary>Half-width of an angle from a finder, degrees: its resolution.</summary>
+    public const double FinderDegrees = 0.1;
+
+    /// <summary>How far a point that was measured once more may lie from the model's, beyond both half-widths, before it is said, mm.</summary>
+    public const double ComparedBeyondMm = 2;
+
+    /// <summary>Half-width of a gap by feeler gauge or drill shank, mm.</summary>
+    public const double FeelerMm = 0.5;
+
+    /// <summary>Half-width of a gap by clay, mm.</summary>
+    public const double ClayMm = 1;
+
+    /// <summary>Half-width of a gap by tape, mm.</summary>
+    public const double TapedGapMm = 1.5;
+
     /// <summary>Half-width of an outside diameter or another size that is taken with a caliper or known from its maker, mm.</summary>
     public const double SizeMm = 0.25;
 

@@ -3,63 +3,62 @@ namespace ClearanceCheck.Vehicles;
 /// <summary>Which parameters an element of the model is made of.</summary>
 public static class ParameterUse
 {
-    /// <summary>All numbers that an axle's motion depends on, its stops left out.</summary>
+    /// <summary>All numbers that an axle's motion, and the place of what was measured in another state, depend on; its stops left out.</summary>
     public static IEnumerable<int> Of(Axle axle)
     {
-        foreach (MeasuredPoint point in axle.Points.Values)
-            foreach (int i in Of(point)) yield return i;
-        foreach (FreeJoint joint in axle.FreeJoints)
-        {
-            foreach (MeasuredPoint point in joint.At)
-                foreach (int i in Of(point)) yield return i;
-            if (joint.Axis is { } axis)
-                foreach (int i in Of(axis)) yield return i;
-        }
-
-        foreach (Wheel wheel in new[] { axle.Left, axle.Right })
-        {
-            foreach (int i in Of(wheel.Hub)) yield return i;
-            if (wheel.HubToFenderMeasured is { } measured) yield return measured.Index;
-            if (wheel.HubToFenderRide is { } ride) yield return ride.Index;
-        }
-
-        yield return axle.DroopLimit.Index;
-        yield return axle.BumpLimit.Index;
+        IEnumerable<MeasuredPoint> joints = axle.FreeJoints.SelectMany(j => j.Axis is { } axis ? j.At.Append(axis) : j.At);
+        IEnumerable<MeasuredLength?> readings =
+        [
+            axle.Left.HubToFenderMeasured, axle.Left.HubToFenderRide, axle.Right.HubToFenderMeasured, axle.Right.HubToFenderRide,
+            .. axle.OtherStates.Values.SelectMany(s => s.Readings).Cast<MeasuredLength?>(),
+        ];
+        return axle.Points.Values.Concat(joints).Append(axle.Left.Hub).Append(axle.Right.Hub).SelectMany(Of)
+            .Concat(readings.SelectMany(Of)).Concat(Of(axle.DroopLimit)).Concat(Of(axle.BumpLimit));
     }
 
     /// <summary>All numbers that describe a part.</summary>
     public static IEnumerable<int> Of(Part part) => part.Form switch
     {
-        PartForm.Chain chain => chain.Path.SelectMany(Of).Append(chain.OutsideDiameter.Index),
-        PartForm.Plate plate => plate.Outline.SelectMany(Of).Append(plate.Thickness.Index),
+        PartForm.Chain chain => [.. chain.Path.SelectMany(Of), .. Of(chain.OutsideDiameter)],
+        PartForm.Plate plate => [.. plate.Outline.SelectMany(Of), .. Of(plate.Thickness)],
         PartForm.Box box => [.. Of(box.Corner), .. Of(box.Opposite)],
         PartForm.Turned turned => [.. Of(turned.From), .. Of(turned.To), .. turned.Profile.SelectMany(Of), .. Of(turned.Wall)],
-        PartForm.Tire tire => [.. Of(tire.Seat), tire.RadiusMm.Index, tire.WidthMm.Index, tire.Offset.Index],
+        PartForm.Tire tire => [.. Of(tire.Seat), .. Of(tire.RadiusMm), .. Of(tire.WidthMm), .. Of(tire.Offset)],
         PartForm.Wheel wheel =>
         [
-            .. Of(wheel.Seat), .. wheel.Barrel.SelectMany(Of), wheel.BarrelWall.Index, .. wheel.Disc.SelectMany(Of), wheel.DiscWall.Index,
+            .. Of(wheel.Seat), .. wheel.Barrel.SelectMany(Of), .. Of(wheel.BarrelWall), .. wheel.Disc.SelectMany(Of), .. Of(wheel.DiscWall),
         ],
         PartForm.Scanned scanned => Of(scanned.Shift),
-        PartForm.Hose hose => [.. Of(hose.Upper.At), .. Of(hose.Lower.At), hose.FreeLength.Index, hose.OutsideDiameter.Index],
-        PartForm.Link link => [.. Of(link.First.At), .. Of(link.Second.At), link.OutsideDiameter.Index],
-        PartForm.Shock shock => [.. Of(shock.Upper.At), .. Of(shock.Lower.At), shock.Closed.Index, shock.Open.Index, .. Of(shock.Sleeves)],
+        PartForm.Hose hose => [.. Of(hose.Upper.At), .. Of(hose.Lower.At), .. Of(hose.FreeLength), .. Of(hose.OutsideDiameter)],
+        PartForm.Link link => [.. Of(link.First.At), .. Of(link.Second.At), .. Of(link.OutsideDiameter)],
+        PartForm.Shock shock => [.. Of(shock.Upper.At), .. Of(shock.Lower.At), .. Of(shock.Closed), .. Of(shock.Open), .. Of(shock.Sleeves)],
         PartForm.Shaft shaft => [.. Of(shaft.First.At), .. Of(shaft.Second.At), .. Of(shaft.Sleeves)],
-        PartForm.Coil coil => [.. Of(coil.Lower.At), .. Of(coil.Upper.At), coil.OutsideDiameter.Index, coil.Wire.Index],
-        PartForm.BumpStop stop => [.. Of(stop.Frame.At), .. Of(stop.Axle.At), stop.Height.Index, stop.Crush.Index],
+        PartForm.Coil coil => [.. Of(coil.Lower.At), .. Of(coil.Upper.At), .. Of(coil.OutsideDiameter), .. Of(coil.Wire)],
+        PartForm.BumpStop stop => [.. Of(stop.Frame.At), .. Of(stop.Axle.At), .. Of(stop.Height), .. Of(stop.Crush)],
         _ => throw new System.Diagnostics.UnreachableException(),
     };
+
+    /// <summary>All numbers that parts lie by: their own, and those of the axles that place what was measured in another state.</summary>
+    public static IEnumerable<int> Of(Vehicle vehicle, IEnumerable<Part> parts)
+    {
+        HashSet<int> own = [.. parts.SelectMany(Of)];
+        HashSet<string> placing = [.. vehicle.StatedPoints.Where(s => own.Contains(s.Point.X.Index)).Select(s => s.Axle)];
+        return own.Concat(vehicle.Axles.Where(a => placing.Contains(a.Name)).SelectMany(Of)).Distinct();
+    }
 
     /// <summary>True for a part that ends the travel.</summary>
     public static bool IsStop(Part part) => part.Form is PartForm.Shock or PartForm.BumpStop;
 
-    private static IEnumerable<int> Of(MeasuredPoint point) => [point.X.Index, point.Y.Index, point.Z.Index];
+    private static IEnumerable<int> Of(MeasuredPoint point) => point.Indices;
 
-    private static IEnumerable<int> Of(MeasuredLength? length) => length is { } typed ? [typed.Index] : [];
+    private static IEnumerable<int> Of(MeasuredLength length) => length.Indices;
 
-    private static IEnumerable<int> Of(ProfileCorner corner) => [corner.Radius.Index, corner.Along.Index];
+    private static IEnumerable<int> Of(MeasuredLength? length) => length is { } typed ? typed.Indices : [];
+
+    private static IEnumerable<int> Of(ProfileCorner corner) => [.. Of(corner.Radius), .. Of(corner.Along)];
 
     private static IEnumerable<int> Of(WheelSeat seat) => seat.OtherHub is { } other ? Of(seat.Hub).Concat(Of(other)) : Of(seat.Hub);
 
     private static IEnumerable<int> Of(Sleeves? sleeves) =>
-        sleeves is null ? [] : [sleeves.TubeDiameter.Index, sleeves.TubeLength.Index, sleeves.RodDiameter.Index, sleeves.RodLength.Index];
+        sleeves is null ? [] : [.. Of(sleeves.TubeDiameter), .. Of(sleeves.TubeLength), .. Of(sleeves.RodDiameter), .. Of(sleeves.RodLength)];
 }

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace ClearanceCheck.Vehicles;
 
-/// <summary>All numbers of the model in a fixed order; independent of each other (no covariance yet: nothing is mirrored or adjusted).</summary>
+/// <summary>All numbers of the model in a fixed order; independent of each other: what is mirrored or placed is a function of them, and nothing is adjusted yet.</summary>
 public sealed class ParameterVector(ImmutableArray<Parameter> parameters)
 {
     private readonly double[] nominal = [.. parameters.Select(p => p.ValueMm)];

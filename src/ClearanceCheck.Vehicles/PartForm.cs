@@ -21,6 +21,20 @@ public abstract record PartForm
         _ => [],
     };
 
+    /// <summary>The same form between other places.</summary>
+    /// <param name="place">What becomes of each end.</param>
+    /// <exception cref="InvalidOperationException">It is not a form between two places.</exception>
+    public PartForm WithEnds(Func<Place, Place> place) => this switch
+    {
+        Hose hose => hose with { Upper = place(hose.Upper), Lower = place(hose.Lower) },
+        Link link => link with { First = place(link.First), Second = place(link.Second) },
+        Shock shock => shock with { Upper = place(shock.Upper), Lower = place(shock.Lower) },
+        Shaft shaft => shaft with { First = place(shaft.First), Second = place(shaft.Second) },
+        Coil coil => coil with { Lower = place(coil.Lower), Upper = place(coil.Upper) },
+        BumpStop stop => stop with { Frame = place(stop.Frame), Axle = place(stop.Axle) },
+        _ => throw new InvalidOperationException("The form has no ends."),
+    };
+
     /// <summary>A line, pipe or tube: a polyline of its axis and an outside diameter, all on the part's body.</summary>
     /// <param name="JoinedEnds">Numbers of path points (from 0) at which the part is joined to something: contact near them is meant.</param>
     public sealed record Chain(ImmutableArray<MeasuredPoint> Path, MeasuredLength OutsideDiameter, ImmutableArray<int> JoinedEnds) : PartForm;

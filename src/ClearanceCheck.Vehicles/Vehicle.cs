@@ -22,6 +22,21 @@ public sealed record Vehicle
     /// <summary>Names of bodies that are carried by the chassis and taken as fixed to it.</summary>
     public required ImmutableArray<string> FixedBodies { get; init; }
 
+    /// <summary>The states in which it was measured, by name.</summary>
+    public ImmutableArray<MeasuringState> States { get; init; } = [];
+
+    /// <summary>Points of parts on moving bodies that were measured in another state than their axle's layout; what moves them places them.</summary>
+    public ImmutableArray<StatedPoint> StatedPoints { get; init; } = [];
+
+    /// <summary>How far the rails leaned while it was measured; null when not typed.</summary>
+    public RailPitch? RailPitch { get; init; }
+
+    /// <summary>Hub to fender at ride height before the lift by corner: <c>rear-left</c>; empty when nobody read it.</summary>
+    public ImmutableSortedDictionary<string, MeasuredLength> BeforeLift { get; init; } = ImmutableSortedDictionary<string, MeasuredLength>.Empty;
+
+    /// <summary>Gaps that were read directly.</summary>
+    public ImmutableArray<DirectGap> DirectGaps { get; init; } = [];
+
     /// <summary>What was taken for granted while reading.</summary>
     public required ImmutableArray<ModelAssumption> Assumptions { get; init; }
 

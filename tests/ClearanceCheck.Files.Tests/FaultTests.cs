@@ -9,7 +9,6 @@ public sealed class FaultTests
         { "no-axle", "layout: three-link", "layout: three-lnik" },
         { "whole-vehicle", "scope: [ rear ]", "scope: [ whole-vehicle ]" },
         { "other-scope", "scope: [ rear ]", "scope: [ raer ]" },
-        { "other-state", "      hanging:                                # x", "      ride: { hub-left: [0, 0, 0] }\n      hanging:                                # x" },
         { "not-tied-to-ride", "  ride: { on: level-floor, hub-to-fender: { rear-left: 640 mm, rear-right: 641 mm } }", "  ride: { on: level-floor, hub-to-fender: { rear-left: 640 mm } }" },
         { "wrong-side", "lower-link-left-axle: [-590, 505, -452]", "lower-link-left-axle: [-590, -505, -452]" },
         { "touches-nothing", "    name: Tailpipe over the axle", "    name: Tailpipe over the axle\n    touches: [ axle-brake-lime ]" },
@@ -59,7 +58,7 @@ public sealed class FaultTests
 
     [Theory]
     [InlineData("part,x,y,z\ntailpipe,0,0,0\ntailpipe,1x,0,0\n", "table-bad-number")]
-    [InlineData("part,x,y,z,in\ntailpipe,0,0,0,ride\ntailpipe,10,0,0,ride\n", "table-other-state")]
+    [InlineData("part,x,y,z,in\ntailpipe,0,0,0,ride\ntailpipe,10,0,0,rdie\n", "table-unknown-state")]
     [InlineData("part,x,y\ntailpipe,0,0\n", "table-missing-column")]
     public void A_fault_in_a_table_stands_at_its_own_place(string table, string name)
     {

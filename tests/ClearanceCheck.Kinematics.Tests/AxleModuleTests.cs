@@ -1,5 +1,6 @@
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Kinematics.Layouts;
+using ClearanceCheck.Kinematics.Placing;
 using ClearanceCheck.Mechanics.Linkages;
 using ClearanceCheck.Mechanics.Poses;
 using ClearanceCheck.Mechanics.Tests.Linkages;
@@ -52,11 +53,12 @@ public sealed class AxleModuleTests
     [Fact]
     public void A_missing_rod_is_named_by_the_body_it_leaves_loose()
     {
-        (_, string? axle, LinkageFault? fault) = VehicleMotion.Build(new ThreeLinkVehicle().Build("free", rods: 3), Nominal(3));
+        (_, string? axle, MotionFault? fault) = VehicleMotion.Build(new ThreeLinkVehicle().Build("free", rods: 3), Nominal(3));
 
         axle.ShouldBe("rear");
-        fault.ShouldNotBeNull().Kind.ShouldBe(LinkageFaultKind.Loose);
-        fault.Names.ShouldBe(["rear/axle"]);
+        LinkageFault links = fault.ShouldBeOfType<MotionFault.Links>().Fault;
+        links.Kind.ShouldBe(LinkageFaultKind.Loose);
+        links.Names.ShouldBe(["rear/axle"]);
     }
 
     [Fact]

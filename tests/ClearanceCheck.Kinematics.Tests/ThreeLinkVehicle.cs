@@ -23,6 +23,8 @@ internal sealed class ThreeLinkVehicle
 
     public double Limit { get; init; } = 120;
 
+    public double Within { get; init; } = 2;
+
     public double MirrorSign { get; init; } = 1;
 
     public List<Part> Parts { get; } = [];
@@ -80,5 +82,5 @@ internal sealed class ThreeLinkVehicle
         HubToFenderMeasured == 0 ? null : builder.Length("measured", HubToFenderMeasured, 2, false),
         HubToFenderRide == 0 ? null : builder.Length("ride", HubToFenderRide, 2, false));
 
-    private MeasuredPoint Point(string path, Vector3d at) => builder.Point(path, new Vector3d(at.X, MirrorSign * at.Y, at.Z), 2, false);
+    private MeasuredPoint Point(string path, Vector3d at) => builder.Point(path, new Vector3d(at.X, MirrorSign * at.Y, at.Z), Within, false);
 }

@@ -19,6 +19,11 @@ internal sealed class ByHand
 
     public double Limit { get; init; } = 200;
 
+    /// <summary>Half-width of hub to fender: at ride height, 640 mm, where all but stated points was measured, and 60 mm lower in the state "hanging".</summary>
+    public double? HeightWithin { get; init; }
+
+    public List<StatedPoint> Stated { get; } = [];
+
     public static double U(double halfWidth) => halfWidth / Math.Sqrt(3);
 
     public MeasuredPoint Point(Vector3d at, double within) => builder.Point($"point-{++named}", at, within, false);
@@ -41,8 +46,11 @@ internal sealed class ByHand
             Rod("upper", new(12000, 0, 200), new(0, 0, 200)),
             Rod("across", new(0, 12000, 0), new(0, 0, 0)),
         ];
+        MeasuredLength? Height(double mm) => HeightWithin is { } within ? Length(mm, within) : null;
+        var hanging = new AxleState("hanging", Height(700), Height(700));
         var vehicle = new Vehicle
         {
+            StatedPoints = [.. Stated],
             Description = new VehicleDescription { Name = "by hand" },
             Scope = ["rear"],
             FixedBodies = ["exhaust"],
@@ -56,10 +64,12 @@ internal sealed class ByHand
                     Name = "rear",
                     Layout = "free",
                     Points = ImmutableSortedDictionary<string, MeasuredPoint>.Empty,
+                    MeasuredIn = "ride",
+                    OtherStates = Stated.Count == 0 ? ImmutableSortedDictionary<string, AxleState>.Empty : ImmutableSortedDictionary<string, AxleState>.Empty.Add("hanging", hanging),
                     FreeBodies = ["axle"],
                     FreeJoints = joints,
-                    Left = new Wheel("rear/axle", Point(new(0, 700, 0), RodWithin), null, null),
-                    Right = new Wheel("rear/axle", Point(new(0, -700, 0), RodWithin), null, null),
+                    Left = new Wheel("rear/axle", Point(new(0, 700, 0), RodWithin), null, Height(640)),
+                    Right = new Wheel("rear/axle", Point(new(0, -700, 0), RodWithin), null, Height(640)),
                     DroopLimit = builder.Length("droop", Limit, 4, false),
                     BumpLimit = builder.Length("bump", Limit, 4, false),
                 },

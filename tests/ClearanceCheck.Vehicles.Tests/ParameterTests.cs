@@ -36,4 +36,21 @@ public sealed class ParameterTests
         vector.Parameters[0].WithinIsAssumed.ShouldBeTrue();
         vector.Parameters[1].HalfWidthMm.ShouldBe(2);
     }
+
+    [Fact]
+    public void A_mirror_image_lies_across_the_centre_plane_and_beside_that_by_its_own_deviation()
+    {
+        var builder = new ParameterVectorBuilder();
+        MeasuredPoint source = builder.Point("left", new Vector3d(1, 2, 3), 2, false);
+        MeasuredPoint image = source.Mirrored(builder.Point("right", new Vector3d(0.1, 0.2, 0.4), 6, true));
+        ParameterVector vector = builder.Build();
+
+        image.At(vector.Nominal).ShouldBe(new Vector3d(1.1, -1.8, 3.4));
+        image.At(vector.Shifted(source.Y.Index, 10)).ShouldBe(new Vector3d(1.1, -11.8, 3.4));
+        image.At(vector.Shifted(source.X.Index, 10)).ShouldBe(new Vector3d(11.1, -1.8, 3.4));
+        image.At(vector.Shifted(image.Y.OwnIndex, 10)).ShouldBe(new Vector3d(1.1, 8.2, 3.4));
+        image.Indices.Order().ShouldBe([0, 1, 2, 3, 4, 5]);
+        (source.IsMirrored, image.IsMirrored).ShouldBe((false, true));
+        image.Mirrored(builder.Point("again", Vector3d.Zero, 1, false)).Y.IsNegated.ShouldBeFalse();
+    }
 }

@@ -44,9 +44,65 @@ public sealed class PartTests
             Right = right,
             DroopLimit = Length("droop"),
             BumpLimit = Length("bump"),
+            OtherStates = System.Collections.Immutable.ImmutableSortedDictionary<string, AxleState>.Empty.Add("flexed", new AxleState("flexed", Length("flexed-left"), Length("flexed-right"))),
         };
 
         ParameterUse.Of(axle).Order().ShouldBe(Enumerable.Range(0, builder.Build().Count));
+    }
+
+    [Fact]
+    public void A_part_lies_by_the_numbers_of_the_axle_that_places_its_points_and_by_no_other()
+    {
+        StatedPoint stated = new(Point("seen"), "rear/axle", "ride");
+        Part placed = Part("brake-line", new PartForm.Chain([stated.Point, Point("2")], Length("od"), [0]));
+        Part plain = Part("brake-line", new PartForm.Chain([Point("3"), Point("4")], Length("od"), [0]));
+        Axle rear = Axle("rear"), front = Axle("front");
+        Vehicle vehicle = new()
+        {
+            Description = new VehicleDescription { Name = "test" },
+            Scope = ["rear"],
+            Parameters = builder.Build(),
+            Axles = [rear, front],
+            Parts = [placed, plain],
+            FixedBodies = [],
+            StatedPoints = [stated],
+            Assumptions = [],
+            Readings = [],
+        };
+
+        ParameterUse.Of(vehicle, [placed]).Order().ShouldBe(ParameterUse.Of(placed).Concat(ParameterUse.Of(rear)).Order());
+        ParameterUse.Of(vehicle, [plain]).Order().ShouldBe(ParameterUse.Of(plain).Order());
+        ParameterUse.Of(vehicle, [plain, placed]).ShouldBeUnique();
+    }
+
+    [Fact]
+    public void Another_form_between_mirrored_places_keeps_its_sizes()
+    {
+        MeasuredPoint own = Point("own");
+        PartForm[] forms =
+        [
+            new PartForm.Hose(Place(), Place(), Length("free"), Length("hose-od")),
+            new PartForm.Shock(Place(), Place(), Length("closed"), Length("open"), Sleeves()),
+            new PartForm.Shaft(Place(), Place(), Sleeves()),
+            new PartForm.Coil(Place(), Place(), Length("coil-od"), Length("wire"), 6),
+            new PartForm.Link(Place(), Place(), Length("link-od")),
+            new PartForm.BumpStop(Place(), Place(), Length("height"), Length("crush")),
+        ];
+
+        foreach (PartForm form in forms)
+        {
+            PartForm image = form.WithEnds(end => end with { At = end.At.Mirrored(own) });
+            image.Ends.ShouldBe([.. form.Ends.Select(e => e with { At = e.At.Mirrored(own) })]);
+            image.WithEnds(end => form.Ends[image.Ends.IndexOf(end)]).ShouldBe(form);
+        }
+
+        Should.Throw<InvalidOperationException>(() => new PartForm.Box(own, own).WithEnds(end => end));
+    }
+
+    [Fact]
+    public void Only_suspension_things_and_stops_may_be_mirrored()
+    {
+        PartKinds.All.Where(k => k.IsMirrorable).Select(k => k.Id).ShouldBe(["link", "shock", "coil-spring", "bump-stop"]);
     }
 
     [Fact]
@@ -66,6 +122,20 @@ public sealed class PartTests
         PartKinds.Find("brake-line").ShouldNotBeNull().Forms.ShouldBe([PartFormKind.Chain]);
         PartKinds.Find("brake-lime").ShouldBeNull();
     }
+
+    private Axle Axle(string name) => new()
+    {
+        Name = name,
+        Layout = "free",
+        Points = System.Collections.Immutable.ImmutableSortedDictionary<string, MeasuredPoint>.Empty,
+        FreeBodies = [],
+        FreeJoints = [],
+        Left = new Wheel($"{name}/axle", Point("left"), Length("hanging-left"), Length("ride-left")),
+        Right = new Wheel($"{name}/axle", Point("right"), null, null),
+        OtherStates = System.Collections.Immutable.ImmutableSortedDictionary<string, AxleState>.Empty.Add("flexed", new AxleState("flexed", Length("flexed-left"), Length("flexed-right"))),
+        DroopLimit = Length("droop"),
+        BumpLimit = Length("bump"),
+    };
 
     private static Part Part(string kind, PartForm form) =>
         new() { Id = kind, Name = kind, Kind = PartKinds.Find(kind)!, Body = Vehicle.Chassis, Form = form, Touches = [] };

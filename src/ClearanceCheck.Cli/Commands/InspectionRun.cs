@@ -1,7 +1,7 @@
 using ClearanceCheck.Cli.Inputs;
-using ClearanceCheck.Inspecting;
 using ClearanceCheck.Inspecting.Results;
-using ClearanceCheck.Mechanics.Linkages;
+using ClearanceCheck.Inspecting;
+using ClearanceCheck.Kinematics.Placing;
 using ClearanceCheck.Quantities;
 using ClearanceCheck.Rules;
 
@@ -21,12 +21,12 @@ internal sealed class InspectionRun(Door door, string file)
         LoadedInspection? loaded = LoadedInspection.Load(file, door);
         RuleLibrary? library = RulesSource.Load(RulesFolder, QuantityCatalogue.Standard, door);
         if (loaded is null || library is null) return null;
-        (InspectionResult? result, string? axle, LinkageFault? fault) = Inspect(loaded, library);
+        (InspectionResult? result, string? axle, MotionFault? fault) = Inspect(loaded, library);
         if (result is null) loaded.Print(axle!, fault!, door);
         return result;
     }
 
-    private (InspectionResult? Result, string? Axle, LinkageFault? Fault) Inspect(LoadedInspection loaded, RuleLibrary library)
+    private (InspectionResult? Result, string? Axle, MotionFault? Fault) Inspect(LoadedInspection loaded, RuleLibrary library)
     {
         var request = new InspectionRequest
         {

@@ -3,7 +3,7 @@ using ClearanceCheck.Documents;
 using ClearanceCheck.Files;
 using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Kinematics;
-using ClearanceCheck.Mechanics.Linkages;
+using ClearanceCheck.Kinematics.Placing;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Cli.Inputs;
@@ -31,14 +31,14 @@ internal sealed record LoadedInspection(Vehicle Vehicle, InspectionReading Readi
     }
 
     /// <summary>The vehicle in motion.</summary>
-    /// <returns>Null when links don't let an axle move; it has been said which and why.</returns>
+    /// <returns>Null when an axle can't be moved, or can't stand as it was measured; it has been said which and why.</returns>
     public VehicleMotion? Move(Door door)
     {
-        (VehicleMotion? motion, string? axle, LinkageFault? fault) = VehicleMotion.Build(Vehicle, Vehicle.Parameters.Nominal.ToArray());
+        (VehicleMotion? motion, string? axle, MotionFault? fault) = VehicleMotion.Build(Vehicle, Vehicle.Parameters.Nominal.ToArray());
         if (motion is null) Print(axle!, fault!, door);
         return motion;
     }
 
     /// <summary>Says which axle does not move and why, with the place in the file.</summary>
-    public void Print(string axle, LinkageFault fault, Door door) => door.Error.Write(DiagnosticRenderer.Render(LinkageMessages.Of(axle, fault, Reading.Places)));
+    public void Print(string axle, MotionFault fault, Door door) => door.Error.Write(DiagnosticRenderer.Render(MotionMessages.Of(axle, fault, Reading.Places)));
 }

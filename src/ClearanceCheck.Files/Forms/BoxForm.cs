@@ -20,6 +20,7 @@ internal static class BoxForm
             return null;
         }
 
+        if (!part.StandsAsItsAxle("the edges of a box lie along the vehicle's axes")) return null;
         part.Assume("Taken as a full box between its two corners, its edges along the vehicle's axes as it stood when it was measured.");
         ImmutableArray<MeasuredPoint> corners = part.Points("corners", [first, second], part.Surface("a corner of a housing"));
         return new PartForm.Box(corners[0], corners[1]);

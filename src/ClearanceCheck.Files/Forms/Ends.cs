@@ -1,4 +1,5 @@
 using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Files.States;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Files.Forms;
@@ -9,13 +10,14 @@ internal static class Ends
     /// <summary>Ends that are nearer to each other are one point typed twice, mm.</summary>
     public const double LeastApartMm = 1;
 
-    /// <summary>Reads one end: <c>{ body, at }</c>.</summary>
+    /// <summary>Reads one end: <c>{ body, at }</c>, with <c>in</c> where it was measured in another state than the part.</summary>
     public static Place? Read(PartSource part, string key, string what, Within within) =>
         part.Reader.Required(key, what).Mapping(r =>
         {
             Placed<string>? body = BodyWord.Read(r.Required("body", "the body it is on"), part.Draft);
             Placed<LengthTriple>? at = r.Required("at", "the place").Triple();
-            return body is null || at is null ? null : new Place(body.Value, part.Draft.Point(part.Path(key), at, within));
+            Placed<string>? state = StateWord.Read(r.Optional("in"), part.Draft);
+            return body is null || at is null ? null : new Place(body.Value, part.Point(key, at, within, body.Value, state));
         });
 
     /// <summary>True when the ends can be those of one part; said when not.</summary>

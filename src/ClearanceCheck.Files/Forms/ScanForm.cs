@@ -31,6 +31,7 @@ internal static class ScanForm
         Placed<LengthTriple>? at = atField.Triple();
         double? own = Within.Read(reader) ?? part.Within;
         if (path is null || unit is null || up is null || forward is null || sizes is null || (atField.IsPresent && at is null)) return null;
+        if (!part.StandsAsItsAxle("a scan lies as it was scanned")) return null;
         var claims = new ScanClaims(unit.Value, up.Value, forward.Value, sizes.Value) { Shift = at?.Value.Millimetres() ?? Vector3d.Zero };
         return Load(file, path.Value, claims, part.Draft) is { } scan ? new PartForm.Scanned(scan, Shift(own, at, part)) : null;
     }

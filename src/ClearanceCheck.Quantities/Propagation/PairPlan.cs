@@ -51,5 +51,5 @@ public sealed record PairPlan(AxleModule? Module)
 
     /// <summary>The largest standard uncertainty of a part's readings, mm.</summary>
     public static double RoughUncertaintyMm(Vehicle vehicle, Part part) =>
-        ParameterUse.Of(part).Select(i => vehicle.Parameters.Parameters[i].StandardUncertaintyMm).DefaultIfEmpty(0).Max();
+        ParameterUse.Of(vehicle, [part]).Select(i => vehicle.Parameters.Parameters[i].StandardUncertaintyMm).DefaultIfEmpty(0).Max();
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Kinematics;
+using ClearanceCheck.Kinematics.Placing;
 using ClearanceCheck.Mechanics.Poses;
 using ClearanceCheck.Sweeping;
 using ClearanceCheck.Vehicles;
@@ -58,7 +59,9 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
 
     private Snapshot? Shifted(int index, double byMm, ImmutableArray<double> pose, SolvedPose? solved)
     {
-        double[] parameters = motion.Vehicle.Parameters.Shifted(index, byMm);
+        // A reading that places points of other states moves them as well.
+        (ReadOnlyMemory<double> parameters, _, MotionFault? unreached) = StatePlacing.Place(motion.Vehicle, motion.Vehicle.Parameters.Shifted(index, byMm));
+        if (unreached is not null) return null;
         if (module is null) return new Snapshot(parameters, null, null);
         (AxleModule? shifted, _) = AxleModuleBuilder.Build(motion.Vehicle, module.Axle, parameters);
         SolvedPose? at = shifted?.Motion.Near(solved!.Bodies.Span, pose.AsSpan());
@@ -67,9 +70,9 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
 
     private IEnumerable<int> Relevant(IReadOnlyList<Part> parts)
     {
-        IEnumerable<int> used = parts.SelectMany(ParameterUse.Of);
-        if (module is not null)
-            used = used.Concat(ParameterUse.Of(module.Axle)).Concat(motion.Vehicle.Parts.Where(ParameterUse.IsStop).SelectMany(ParameterUse.Of));
+        IEnumerable<Part> stops = module is null ? [] : motion.Vehicle.Parts.Where(ParameterUse.IsStop);
+        IEnumerable<int> used = ParameterUse.Of(motion.Vehicle, parts.Concat(stops));
+        if (module is not null) used = used.Concat(ParameterUse.Of(module.Axle));
         return used.Distinct().Order();
     }
 

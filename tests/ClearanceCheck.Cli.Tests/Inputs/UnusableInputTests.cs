@@ -58,6 +58,26 @@ public sealed class UnusableInputTests
         shop.Names("clearance-report").ShouldBeEmpty();
     }
 
+    [Theory]
+    [InlineData("inspect")]
+    [InlineData("pose")]
+    [InlineData("measure")]
+    public void A_state_that_the_links_do_not_reach_is_said_with_what_was_typed_there(string command)
+    {
+        using Workshop shop = Workshop.WithFixture();
+        shop.Change("inspection.yaml", "measured-in: hanging", "  dropped: { on: frame-lift, hub-to-fender: { rear-left: 1740 mm, rear-right: 1741 mm } }\nmeasured-in: hanging");
+        shop.Change("inspection.yaml", "    name: Rear axle tube\n", "    name: Rear axle tube\n    in: dropped\n");
+
+        Answer answer = shop.Run(command, "inspection.yaml");
+
+        answer.Status.ShouldBe(2);
+        answer.Output.ShouldBeEmpty();
+        answer.Error.ShouldContain("inspection.yaml:20:58: error: The links of the axle rear don't let it stand as typed in the state dropped: left wheel 1100 mm into droop, right wheel 1100 mm into droop");
+        answer.Error.ShouldContain("help: Read hub to fender again in dropped and at ride height");
+        answer.Error.ShouldContain("see: inspection.yaml:20:79: right in dropped; inspection.yaml:19:56: left in ride");
+        shop.Names("clearance-report").ShouldBeEmpty();
+    }
+
     [Fact]
     public void A_superfluous_link_is_said_with_the_axle_s_place()
     {

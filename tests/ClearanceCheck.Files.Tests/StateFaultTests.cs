@@ -1,0 +1,120 @@
+namespace ClearanceCheck.Files.Tests;
+
+/// <summary>Every message about states, mirrors and readings beside the model, whole.</summary>
+public sealed class StateFaultTests
+{
+    private const string Hanging = "  hanging: { on: frame-lift, hub-to-fender: { rear-left: 742 mm, rear-right: 744 mm } }\n";
+    private const string Flexed = Hanging + "  flexed: { on: level-floor, hub-to-fender: { rear-left: 560 mm, rear-right: 720 mm } }\n";
+    private const string HalfFlexed = Hanging + "  flexed: { on: level-floor, hub-to-fender: { rear-right: 720 mm } }\n";
+    private const string Points = "      hanging:                                # x";
+    private const string ShockEnd = "lower: { body: rear/axle, at: [-660, 470, -455] }";
+    private const string AxleTube = "    kind: axle-tube\n    name: Rear axle tube\n    body: rear/axle\n    outside-diameter: 3 in\n    path:\n      - [-612, 660, -402]\n      - [-612, -660, -404]\n";
+    private const string LeftShock = "  rear-shock-left:\n    kind: shock\n";
+    private const string Gap = "parts:\n";
+
+    public static TheoryData<string, string, string> States { get; } = new()
+    {
+        { "state-unknown-support", "hanging: { on: frame-lift,", "hanging: { on: frame-left," },
+        { "state-unknown-bar", "hanging: { on: frame-lift,", "hanging: { on: frame-lift, anti-roll-bar: conected," },
+        { "state-no-corner", "ride: { on: level-floor, hub-to-fender: {", "ride: { on: level-floor, hub-to-fender: { rear: 640 mm," },
+        { "state-height-out-of-range", "rear-left: 742 mm", "rear-left: 7.42 mm" },
+        { "state-of-part-unknown", "    name: Left rear shock\n", "    name: Left rear shock\n    in: hangin\n" },
+        { "state-of-end-unknown", ShockEnd, "lower: { body: rear/axle, at: [-660, 470, -455], in: ridden }" },
+        { "compared-point-unknown", Points, "      ride: { hub-lfet: [0, 0, 0] }\n" + Points },
+        { "compared-point-wrong-side", Points, "      ride: { hub-left: [-612, -738, -300] }\n" + Points },
+        { "axle-measured-in-nowhere", "    layout: three-link\n", "    layout: three-link\n    measured-in: ride\n" },
+        { "box-turned-with-its-axle", AxleTube, "    kind: axle-housing\n    body: rear/axle\n    in: ride\n    corners: [[-700, 100, -400], [-500, -100, -200]]\n" },
+        { "rail-pitch-without-unit", Gap, "rail-pitch: 0.4\n" + Gap },
+        { "rail-pitch-out-of-range", Gap, "rail-pitch: 40 deg\n" + Gap },
+        { "before-lift-out-of-range", Gap, "before-lift: { hub-to-fender: { rear-left: 560 mm, rear-right: 5600 mm } }\n" + Gap },
+        { "before-lift-without-heights", Gap, "before-lift: {}\n" + Gap },
+        { "gap-of-one", Gap, "gaps: { g: { between: [ tailpipe, tailpipe ], is: 8 mm, how: tape } }\n" + Gap },
+        { "gap-unknown-part", Gap, "gaps: { g: { between: [ tailpipe, rear-shock-lfet ], is: 8 mm, how: tape } }\n" + Gap },
+        { "gap-unknown-tool", Gap, "gaps: { g: { between: [ tailpipe, rear/axle ], is: 8 mm, how: eye } }\n" + Gap },
+    };
+
+    public static TheoryData<string, string, string> Mirrors { get; } = new()
+    {
+        { "mirror-unknown-side", LeftShock, LeftShock + "    side: port\n" },
+        { "mirror-without-side", LeftShock, LeftShock + "    mirror-within: 4 mm\n" },
+        { "mirror-within-out-of-range", LeftShock, "  rear-damper:\n    kind: shock\n    side: left\n    mirror-within: 4 m\n" },
+        { "never-mirrored-line", "    kind: brake-line\n    name: \"Brake line along the frame to the hose bracket\"\n", "    kind: brake-line\n    side: left\n" },
+        { "never-mirrored-hose", "    kind: brake-hose\n", "    kind: brake-hose\n    side: left\n    mirror-within: 4 mm\n" },
+        { "never-mirrored-exhaust", "    kind: exhaust-pipe\n", "    kind: exhaust-pipe\n    side: right\n" },
+        { "side-typed-twice", "  rear-shock-right:\n    kind: shock\n", "  rear-shock:\n    kind: shock\n    side: left\n" },
+        { "mirror-key-with-side", "    layout: three-link\n", "    layout: three-link\n    side: left\n" },
+    };
+
+    [Theory]
+    [MemberData(nameof(States))]
+    [MemberData(nameof(Mirrors))]
+    public void A_fault_gets_its_one_message(string name, string old, string fresh)
+    {
+        InspectionReading reading = FaultyFile.Read((old, fresh));
+
+        reading.Vehicle.ShouldBeNull();
+        Golden.Matches(name, reading.Messages());
+    }
+
+    [Fact]
+    public void A_state_of_a_point_that_is_not_tied_to_ride_height_is_said_once_for_each_corner()
+    {
+        InspectionReading reading = FaultyFile.Read(
+            (Hanging, HalfFlexed), ("    name: Left rear shock\n", "    name: Left rear shock\n    in: flexed\n"), ("    name: Rear axle tube\n", "    name: Rear axle tube\n    in: flexed\n"));
+
+        reading.Vehicle.ShouldBeNull();
+        Golden.Matches("part-not-tied-to-ride", reading.Messages());
+    }
+
+    [Fact]
+    public void A_mirror_of_an_axle_that_stood_askew_is_refused()
+    {
+        InspectionReading reading = FaultyFile.Read(
+            (Hanging, Flexed), ("        hub-left", "        hub"), ("        hub-right: [-612, -738, -404]\n", ""), ("lower-link-left-", "lower-link-"),
+            ("        lower-link-right-frame: [288, -430, -233]\n        lower-link-right-axle: [-590, -506, -454]\n", ""),
+            ("      hanging:  ", "      flexed:  "), ("    layout: three-link\n", "    layout: three-link\n    side: left\n"));
+
+        reading.Vehicle.ShouldBeNull();
+        Golden.Matches("mirror-of-tilted", reading.Messages());
+    }
+
+    [Fact]
+    public void Points_in_two_states_that_are_not_the_files_ask_which_one_is_meant()
+    {
+        InspectionReading reading = FaultyFile.Read(
+            (Hanging, Flexed), ("      hanging:                                # x", "      ride: { hub-left: [0, 0, 0] }\n      flexed:                                # x"));
+
+        reading.Vehicle.ShouldBeNull();
+        Golden.Matches("which-state", reading.Messages());
+    }
+
+    [Fact]
+    public void Points_of_one_layout_in_two_states_get_one_message()
+    {
+        InspectionReading reading = FaultyFile.Read(
+            (Points, "      ride: { hub-left: [-604, 738, -290], track-bar-axle: [-668, -445, -218] }\n" + Points),
+            ("        hub-left: [-612, 738, -402]\n", ""), ("        track-bar-axle: [-668, -445, -320]\n", ""));
+
+        reading.Vehicle.ShouldBeNull();
+        Golden.Matches("mixed-states", reading.Messages());
+    }
+
+    [Fact]
+    public void A_free_layout_is_not_mirrored()
+    {
+        InspectionReading reading = FaultyFile.Read((FreeLayout.ThreeLink, FreeLayout.Text("side: left")));
+
+        reading.Vehicle.ShouldBeNull();
+        Golden.Matches("free-is-not-mirrored", reading.Messages());
+    }
+
+    [Fact]
+    public void A_gap_to_a_mirrored_part_says_which_side()
+    {
+        InspectionReading reading = FaultyFile.Read(
+            (LeftShock, "  rear-damper:\n    kind: shock\n    side: left\n"), (Gap, "gaps: { g: { between: [ tailpipe, rear-damper ], is: 8 mm, how: tape } }\n" + Gap));
+
+        reading.Vehicle.ShouldBeNull();
+        Golden.Matches("gap-of-mirrored", reading.Messages());
+    }
+}

@@ -1,0 +1,99 @@
+using System.Text;
+using ClearanceCheck.Documents;
+using ClearanceCheck.Files;
+using ClearanceCheck.Inspecting.Results;
+using ClearanceCheck.Kinematics;
+using ClearanceCheck.Quantities.Propagation;
+using ClearanceCheck.Tests.Shared;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Inspecting.Tests;
+
+/// <summary>The fixture one-line with its right side made the image of its left: typed on both sides, and on one side with its mirror.</summary>
+public sealed class MirroredInspectionTests
+{
+    private static readonly string Text = Encoding.UTF8.GetString(FixtureFiles.Bytes("one-line", "inspection.yaml").Span)
+        .Replace("rear-right: 744 mm", "rear-right: 742 mm", StringComparison.Ordinal).Replace("rear-right: 641 mm", "rear-right: 640 mm", StringComparison.Ordinal);
+
+    private static readonly Vehicle Both = Read(
+        ("hub-right: [-612, -738, -404]", "hub-right: [-612, -738, -402]"),
+        ("lower-link-right-frame: [288, -430, -233]", "lower-link-right-frame: [288, -432, -232]"),
+        ("lower-link-right-axle: [-590, -506, -454]", "lower-link-right-axle: [-590, -505, -452]"),
+        ("at: [-660, -470, -457]", "at: [-660, -470, -455]"),
+        ("at: [-606, -455, -347]", "at: [-606, -455, -345]"));
+
+    private static readonly Vehicle Mirrored = Read(
+        ("    layout: three-link\n", "    layout: three-link\n    side: left\n    mirror-within: 0 mm\n"),
+        ("        hub-left:", "        hub:"),
+        ("        lower-link-left-", "        lower-link-"),
+        ("        hub-right: [-612, -738, -404]\n", ""),
+        ("        lower-link-right-frame: [288, -430, -233]\n        lower-link-right-axle: [-590, -506, -454]\n", ""),
+        ("  rear-shock-left:\n    kind: shock\n", "  rear-shock:\n    kind: shock\n    side: left\n    mirror-within: 0 mm\n"),
+        (Block("rear-shock-right", "rear-bump-stop-left"), ""),
+        ("  rear-bump-stop-left:\n    kind: bump-stop\n", "  rear-bump-stop:\n    kind: bump-stop\n    side: left\n    mirror-within: 0 mm\n"),
+        (Block("rear-bump-stop-right", "rear-axle-tube"), ""));
+
+    [Fact]
+    public void One_side_and_its_mirror_give_the_same_values_as_both_sides_typed()
+    {
+        InspectionResult both = OneLine.Inspect(Both), mirrored = OneLine.Inspect(Mirrored);
+
+        mirrored.Findings.Select(f => f.Id).ShouldBe(both.Findings.Select(f => f.Id));
+        foreach ((Finding one, Finding other) in mirrored.Findings.Zip(both.Findings)) one.Evidence!.Value.ShouldBe(other.Evidence!.Value, 1e-9);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(6)]
+    public void Every_reading_that_moves_a_value_is_propagated(double mirrorWithin)
+    {
+        Vehicle vehicle = Mirrored.With(p => p.ValueMm == 0 && p.HalfWidthMm == 0 ? p with { HalfWidthMm = mirrorWithin } : p);
+        VehicleMotion motion = VehicleMotion.Build(vehicle, vehicle.Parameters.Nominal.ToArray()).Motion.ShouldNotBeNull();
+        Part line = vehicle.Parts.Single(p => p.Id == "axle-brake-line"), right = vehicle.Parts.Single(p => p.Id == "rear-shock-right");
+        MeasuredPoint onAxle = ((PartForm.Chain)line.Form).Path[3], onFrame = ((PartForm.Shock)right.Form).Upper.At;
+        double[] pose = [20, -30];
+
+        PoseUncertainty propagated = new PosePropagation(motion, motion.Modules[0]).At([line, right], [.. pose], Distance).ShouldNotBeNull();
+
+        double square = 0;
+        for (int i = 0; i < vehicle.Parameters.Count; i++)
+        {
+            double u = vehicle.Parameters.Parameters[i].StandardUncertaintyMm, effect = (Changed(i, u) - Changed(i, -u)) / 2;
+            square += effect * effect;
+        }
+
+        propagated.StandardUncertainty.ShouldBe(Math.Sqrt(square), 1e-6);
+        propagated.Shares.ShouldContain(s => s.Reading == "parts/rear-shock-left/upper");
+        propagated.Shares.Any(s => s.Reading == "parts/rear-shock-right/upper").ShouldBe(mirrorWithin > 0);
+        propagated.Shares.Any(s => s.Reading == "axles/rear/points/hub-right").ShouldBe(mirrorWithin > 0);
+
+        double Distance(Snapshot at) => (at.Body(1).Apply(onAxle.At(at.Parameters.Span)) - onFrame.At(at.Parameters.Span)).Length;
+
+        double Changed(int index, double byMm)
+        {
+            VehicleMotion moved = VehicleMotion.Build(vehicle, vehicle.Parameters.Shifted(index, byMm)).Motion.ShouldNotBeNull();
+            return Distance(new Snapshot(moved.Parameters, moved.Modules[0], moved.Modules[0].Motion.At((ReadOnlySpan<double>)pose)));
+        }
+    }
+
+    private static string Block(string from, string to)
+    {
+        int start = Text.IndexOf($"  {from}:\n", StringComparison.Ordinal);
+        return Text[start..Text.IndexOf($"  {to}:\n", StringComparison.Ordinal)];
+    }
+
+    private static Vehicle Read(params (string Old, string New)[] changes)
+    {
+        string text = Text;
+        foreach ((string old, string fresh) in changes)
+        {
+            text.ShouldContain(old);
+            text = text.Replace(old, fresh, StringComparison.Ordinal);
+        }
+
+        InspectionReading reading = InspectionFileReader.Read(
+            new InspectionFile("inspection.yaml", Encoding.UTF8.GetBytes(text), file => FixtureFiles.Beside("one-line", file)));
+        reading.Diagnostics.Count.ShouldBe(0, DiagnosticRenderer.Render(reading.Diagnostics));
+        return reading.Vehicle.ShouldNotBeNull();
+    }
+}
