@@ -6,7 +6,8 @@ namespace ClearanceCheck.Kinematics;
 
 /// <summary>One axle in motion: its linkage, its pose box and the stops that cut it.</summary>
 /// <param name="Bodies">Names by number; the first is the chassis.</param>
-public sealed record AxleModule(Axle Axle, ImmutableArray<string> Bodies, LinkageMotion Motion)
+/// <param name="Coordinates">What can be set.</param>
+public sealed record AxleModule(Axle Axle, ImmutableArray<string> Bodies, LinkageMotion Motion, AxleCoordinates Coordinates)
 {
     /// <summary>Names of the coordinates in reports and commands: <c>rear.left</c>, <c>rear.right</c>.</summary>
     public ImmutableArray<string> CoordinateNames => [.. Motion.Box.Coordinates.Select(c => c.Name)];

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Kinematics.Layouts;
+using ClearanceCheck.Kinematics.Steerings;
 using ClearanceCheck.Mechanics.Linkages;
-using ClearanceCheck.Mechanics.Poses;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Kinematics;
@@ -16,20 +16,38 @@ public static class AxleModuleBuilder
     /// <param name="parameters">Values of the parameter vector: the measured ones, or ones changed to see what a reading does.</param>
     public static (AxleModule? Module, LinkageFault? Fault) Build(Vehicle vehicle, Axle axle, ReadOnlyMemory<double> parameters)
     {
-        AxleLayout layout = LayoutCatalogue.Find(axle.Layout) ?? throw new ArgumentException($"No layout {axle.Layout}.", nameof(axle));
-        ImmutableArray<string> bodies = [Vehicles.Vehicle.Chassis, .. layout.Bodies(axle).Select(b => $"{axle.Name}/{b}")];
-        int BodyNumber(string name) => Math.Max(0, bodies.IndexOf(name));
-        IEnumerable<Joint> joints = layout.Joints(axle, parameters, BodyNumber).Append(Travel(axle.Left, 0)).Append(Travel(axle.Right, 1));
-        (Linkage? linkage, LinkageFault? fault) = Linkage.Build(bodies, joints, 2);
+        AxleLayout layout = LayoutCatalogue.Of(axle);
+        SteeringLinkage? steering = axle.Steering is { } steered ? SteeringCatalogue.Find(steered.Kind) : null;
+        ImmutableArray<string> bodies = Bodies(layout, steering, axle);
+        int Number(string name) => Math.Max(0, bodies.IndexOf(name));
+        var places = new LayoutPlaces(axle, parameters, Number);
+        AxleCoordinates coordinates = AxleCoordinates.Of(layout, steering, axle, parameters.Span);
+        Joint[] joints = [.. layout.Joints(places), .. steering?.Joints(layout, places, AxleCoordinates.Steer) ?? [], Travel(true), Travel(false)];
+        (Linkage? linkage, LinkageFault? fault) = Linkage.Build(bodies, [.. joints, .. Wrap(joints, Number(layout.TravelBody(axle, true)))], coordinates.Count);
         if (linkage is null) return (null, fault);
-        double low = -axle.DroopLimit.At(parameters.Span), high = axle.BumpLimit.At(parameters.Span);
-        var box = new PoseBox([new($"{axle.Name}.left", false, low, high), new($"{axle.Name}.right", false, low, high)]);
         ImmutableArray<Follower> followers = [.. vehicle.Parts.SelectMany(part => FollowersOf(vehicle, part, bodies, parameters))];
-        var motion = new LinkageMotion(linkage, box, Stops(vehicle, bodies, parameters), followers);
-        return (new AxleModule(axle, [.. bodies, .. followers.Select(f => f.Name)], motion), null);
+        var motion = new LinkageMotion(linkage, coordinates.Box, AxleStops.Of(vehicle, axle, bodies, steering, parameters), followers);
+        return (new AxleModule(axle, [.. bodies, .. followers.Select(f => f.Name)], motion, coordinates), null);
 
-        Joint Travel(Wheel wheel, int coordinate) => new Joint.Travel(
-            coordinate == 0 ? "left travel" : "right travel", BodyNumber(wheel.Body), wheel.Hub.At(parameters.Span), coordinate, wheel.MeasuredTravelMm(parameters.Span));
+        Joint Travel(bool left)
+        {
+            Wheel wheel = left ? axle.Left : axle.Right;
+            return new Joint.Travel(
+                $"{AxleLayout.Side(left)} travel", Number(layout.TravelBody(axle, left)), wheel.Hub.At(parameters.Span), left ? 0 : 1, wheel.MeasuredTravelMm(parameters.Span));
+        }
+
+        IEnumerable<Joint> Wrap(Joint[] own, int body)
+        {
+            if (coordinates.WrapIndex is { } wrap) yield return new Joint.Torque("axle wrap", body, Vector3d.UnitY, wrap, LeafSpringLayout.WrapNmmPerRad(own));
+        }
+    }
+
+    /// <summary>Names of the linkage's bodies: the chassis, the layout's, the knuckles that turn on kingpins, the steering's.</summary>
+    private static ImmutableArray<string> Bodies(AxleLayout layout, SteeringLinkage? steering, Axle axle)
+    {
+        IEnumerable<string> own = layout.Bodies(axle);
+        if (steering is not null && layout.KingpinBody(true) is not null) own = own.Concat([AxleLayout.Knuckle(true), AxleLayout.Knuckle(false)]);
+        return [Vehicles.Vehicle.Chassis, .. own.Concat(steering?.Bodies ?? []).Select(b => $"{axle.Name}/{b}")];
     }
 
     // Tubes between two bodies of which at least one is the axle's own: each keeps its length, so it is a body that turns with the line.
@@ -37,41 +55,10 @@ public static class AxleModuleBuilder
     {
         bool both = part.Form is PartForm.Shaft or PartForm.Shock { Sleeves: not null };
         if (!both && part.Form is not PartForm.Link) yield break;
-        int first = Number(vehicle, bodies, part.Form.Ends[0].Body), second = Number(vehicle, bodies, part.Form.Ends[1].Body);
+        int first = AxleStops.Number(vehicle, bodies, part.Form.Ends[0].Body), second = AxleStops.Number(vehicle, bodies, part.Form.Ends[1].Body);
         if (first < 0 || second < 0 || first == second) yield break;
         Vector3d from = part.Form.Ends[0].At.At(parameters.Span), to = part.Form.Ends[1].At.At(parameters.Span);
         yield return new Follower(AxleModule.FollowerName(part.Id, true), first, from, second, to);
         if (both) yield return new Follower(AxleModule.FollowerName(part.Id, false), second, to, first, from);
-    }
-
-    private static int Number(Vehicle vehicle, ImmutableArray<string> bodies, string body) => vehicle.FixedBodies.Contains(body) ? 0 : bodies.IndexOf(body);
-
-    private static ImmutableArray<Stop> Stops(Vehicle vehicle, ImmutableArray<string> bodies, ReadOnlyMemory<double> parameters) =>
-        [.. vehicle.Parts.SelectMany(part => StopsOf(vehicle, part, bodies, parameters))];
-
-    private static IEnumerable<Stop> StopsOf(Vehicle vehicle, Part part, ImmutableArray<string> bodies, ReadOnlyMemory<double> parameters)
-    {
-        switch (part.Form)
-        {
-            case PartForm.Shock shock when Numbers(shock.Upper, shock.Lower) is var (upper, lower):
-                double open = shock.Open.At(parameters.Span) + (2 * Defaults.ShockBushingMm);
-                double closed = shock.Closed.At(parameters.Span) - (2 * Defaults.ShockBushingMm);
-                yield return new LongestStop($"{part.Id} at full length", upper, At(shock.Upper), lower, At(shock.Lower), open);
-                yield return new ShortestStop($"{part.Id} bottomed", upper, At(shock.Upper), lower, At(shock.Lower), closed);
-                break;
-            case PartForm.BumpStop stop when Numbers(stop.Frame, stop.Axle) is var (frame, axle):
-                double least = stop.Height.At(parameters.Span) - stop.Crush.At(parameters.Span);
-                yield return new HeightStop($"{part.Id} crushed", frame, At(stop.Frame), axle, At(stop.Axle), Vector3d.UnitZ, least);
-                break;
-        }
-
-        Vector3d At(Place place) => place.At.At(parameters.Span);
-
-        // A stop of this axle has one end on it; its other end is on the chassis or on another of its bodies.
-        (int First, int Second)? Numbers(Place first, Place second)
-        {
-            int a = Number(vehicle, bodies, first.Body), b = Number(vehicle, bodies, second.Body);
-            return a < 0 || b < 0 || a == b ? null : (a, b);
-        }
     }
 }

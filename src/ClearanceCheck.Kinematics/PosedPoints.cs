@@ -1,4 +1,5 @@
 using ClearanceCheck.Kinematics.Layouts;
+using ClearanceCheck.Kinematics.Steerings;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Kinematics;
@@ -6,30 +7,27 @@ namespace ClearanceCheck.Kinematics;
 /// <summary>Every measured point of a vehicle with the body it rides on.</summary>
 public static class PosedPoints
 {
-    private const string FrameEnd = "-frame";
-    private const string Hub = "hub-";
-
     /// <summary>All points of all axles and parts, in the order of the model; paths as in the parameter vector.</summary>
     public static IEnumerable<RidingPoint> Of(Vehicle vehicle) =>
-        vehicle.Axles.SelectMany(Of).Concat(vehicle.Parts.SelectMany(Of)).Select(p => new RidingPoint(Path(vehicle, p.At), p.Body, p.At)).DistinctBy(p => p.Path);
+        vehicle.Axles.SelectMany(axle => Of(vehicle, axle)).Concat(vehicle.Parts.SelectMany(Of)).Select(p => new RidingPoint(Path(vehicle, p.At), p.Body, p.At)).DistinctBy(p => p.Path);
 
-    /// <summary>The body a layout's point rides on: hubs on the wheel's body, <c>-frame</c> on the chassis, any other ending names a body of the axle.</summary>
+    /// <summary>The body that a point of a layout or a steering linkage rides on, with the axle's name.</summary>
     /// <param name="axle">The axle.</param>
-    /// <param name="point">The point's name in the layout: <c>track-bar-axle</c>.</param>
-    /// <exception cref="ArgumentException">The name says of no body.</exception>
-    public static string BodyOf(Axle axle, string point)
+    /// <param name="point">The point's name: <c>track-bar-axle</c>.</param>
+    /// <param name="parameters">Values of the parameter vector: a drag link's knuckle is the one on its side.</param>
+    /// <exception cref="ArgumentException">The axle has no such point.</exception>
+    public static string BodyOf(Axle axle, string point, ReadOnlySpan<double> parameters)
     {
-        if (point.StartsWith(Hub, StringComparison.Ordinal)) return point.EndsWith("right", StringComparison.Ordinal) ? axle.Right.Body : axle.Left.Body;
-        if (point.EndsWith(FrameEnd, StringComparison.Ordinal)) return Vehicles.Vehicle.Chassis;
-        AxleLayout layout = LayoutCatalogue.Find(axle.Layout) ?? throw new ArgumentException($"No layout {axle.Layout}.", nameof(axle));
-        string body = layout.Bodies(axle).FirstOrDefault(b => point.EndsWith("-" + b, StringComparison.Ordinal))
-            ?? throw new ArgumentException($"The point {point} names no body it rides on.", nameof(point));
-        return $"{axle.Name}/{body}";
+        AxleLayout layout = LayoutCatalogue.Of(axle);
+        IEnumerable<LayoutPoint> points = layout.Points.Concat(axle.Steering is { } steered ? SteeringCatalogue.Find(steered.Kind)?.Points(layout) ?? [] : []);
+        string body = points.FirstOrDefault(p => p.Name == point)?.Body ?? throw new ArgumentException($"The axle has no point {point}.", nameof(point));
+        if (body == Vehicles.Vehicle.Chassis) return body;
+        return $"{axle.Name}/{(body == SteeringLinkage.EitherKnuckle ? AxleLayout.Knuckle(axle.Points[point].At(parameters).Y > 0) : body)}";
     }
 
-    private static IEnumerable<Place> Of(Axle axle)
+    private static IEnumerable<Place> Of(Vehicle vehicle, Axle axle)
     {
-        foreach ((string name, MeasuredPoint point) in axle.Points) yield return new Place(BodyOf(axle, name), point);
+        foreach ((string name, MeasuredPoint point) in axle.Points) yield return new Place(BodyOf(axle, name, vehicle.Parameters.Nominal), point);
         foreach (FreeJoint joint in axle.FreeJoints)
         {
             yield return new Place(joint.FirstBody, joint.At[0]);

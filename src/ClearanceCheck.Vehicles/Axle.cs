@@ -13,8 +13,20 @@ public sealed record Axle
     /// <summary>The layout's points by name.</summary>
     public required ImmutableSortedDictionary<string, MeasuredPoint> Points { get; init; }
 
+    /// <summary>Lengths of the layout that are no points, by name: half of a leaf spring's clamp, the length of an arm.</summary>
+    public ImmutableSortedDictionary<string, MeasuredLength> Figures { get; init; } = ImmutableSortedDictionary<string, MeasuredLength>.Empty;
+
+    /// <summary>How its wheels are steered; null for an axle that is not.</summary>
+    public Steering? Steering { get; init; }
+
+    /// <summary>How far the axle winds up under drive and braking, rad about the vehicle's left axis; null where that is not looked at.</summary>
+    public WrapRange? Wrap { get; init; }
+
     /// <summary>Bodies of a free layout, without the axle's name; empty for other layouts, which bring their own.</summary>
     public required ImmutableArray<string> FreeBodies { get; init; }
+
+    /// <summary>Bodies of a free layout that the wheels' travels are read on, left and right, with the axle's name; empty where those are what the wheels are bolted to.</summary>
+    public ImmutableArray<string> FreeTravelBodies { get; init; } = [];
 
     /// <summary>Joints of a free layout, spelled out.</summary>
     public required ImmutableArray<FreeJoint> FreeJoints { get; init; }
@@ -38,13 +50,17 @@ public sealed record Axle
     /// <summary>How far above ride height each wheel is looked at, mm, positive.</summary>
     public required MeasuredLength BumpLimit { get; init; }
 
+    /// <summary>The body of a free layout that a wheel's travel is read on.</summary>
+    public string FreeTravelBody(bool isLeft) =>
+        FreeTravelBodies.IsDefaultOrEmpty ? (isLeft ? Left : Right).Body : FreeTravelBodies[isLeft ? 0 : 1];
+
     /// <summary>Travels of both wheels in a state other than that of the layout's points, mm, bump positive.</summary>
     public (double LeftMm, double RightMm) TravelsIn(AxleState state, ReadOnlySpan<double> parameters) =>
         (Left.TravelMm(state.LeftHubToFender, parameters), Right.TravelMm(state.RightHubToFender, parameters));
 }
 
-/// <summary>One wheel of an axle: the point its travel acts on and its hub-to-fender readings.</summary>
-/// <param name="Body">The body that carries the hub, with the axle's name: <c>rear/axle</c>.</param>
+/// <summary>One wheel of an axle: its hub and its hub-to-fender readings.</summary>
+/// <param name="Body">The body that the wheel is bolted to, with the axle's name: <c>rear/axle</c>, <c>front/knuckle-left</c>.</param>
 /// <param name="HubToFenderMeasured">In the state in which the points were measured; null when that was ride height.</param>
 /// <param name="HubToFenderRide">At ride height; null when nobody read it (then the measured state is ride height).</param>
 public sealed record Wheel(string Body, MeasuredPoint Hub, MeasuredLength? HubToFenderMeasured, MeasuredLength? HubToFenderRide)
@@ -56,10 +72,3 @@ public sealed record Wheel(string Body, MeasuredPoint Hub, MeasuredLength? HubTo
     public double TravelMm(MeasuredLength? hubToFender, ReadOnlySpan<double> parameters) =>
         HubToFenderRide is { } ride && hubToFender is { } read ? ride.At(parameters) - read.At(parameters) : 0;
 }
-
-/// <summary>A joint of a free layout.</summary>
-/// <param name="Kind">Which joint.</param>
-/// <param name="FirstBody">Chassis or a body with the axle's name.</param>
-/// <param name="At">One point, or two for a rod (on the first body, on the second).</param>
-/// <param name="Axis">A second point on the line of a hinge; null for the others.</param>
-public sealed record FreeJoint(string Name, FreeJointKind Kind, string FirstBody, string SecondBody, ImmutableArray<MeasuredPoint> At, MeasuredPoint? Axis);

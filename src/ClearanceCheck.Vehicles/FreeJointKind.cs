@@ -11,4 +11,13 @@ public enum FreeJointKind
 
     /// <summary>A shared line.</summary>
     Hinge,
+
+    /// <summary>One body slides along the other: a rack.</summary>
+    Slide,
+
+    /// <summary>A rod that gives along its length.</summary>
+    Spring,
+
+    /// <summary>A bushing that gives in all directions.</summary>
+    Bushing,
 }

@@ -17,19 +17,32 @@ public sealed class FreeLayout : AxleLayout
 
     public override ImmutableArray<string> Bodies(Axle axle) => axle.FreeBodies;
 
-    public override IEnumerable<Joint> Joints(Axle axle, ReadOnlyMemory<double> parameters, Func<string, int> bodyNumber)
+    public override string TravelBody(Axle axle, bool isLeft) => axle.FreeTravelBody(isLeft);
+
+    public override IEnumerable<Joint> Joints(LayoutPlaces places)
     {
-        foreach (FreeJoint joint in axle.FreeJoints)
+        foreach (FreeJoint joint in places.Axle.FreeJoints)
         {
-            int first = bodyNumber(joint.FirstBody), second = bodyNumber(joint.SecondBody);
-            Vector3d at = joint.At[0].At(parameters.Span);
+            ReadOnlySpan<double> parameters = places.Parameters.Span;
+            int first = places.BodyNumber(joint.FirstBody), second = places.BodyNumber(joint.SecondBody);
+            Vector3d at = joint.At[0].At(parameters);
             yield return joint.Kind switch
             {
-                FreeJointKind.Rod => new Joint.Rod(joint.Name, first, at, second, joint.At[1].At(parameters.Span)),
+                FreeJointKind.Rod => new Joint.Rod(joint.Name, first, at, second, joint.At[1].At(parameters)),
                 FreeJointKind.Ball => new Joint.Ball(joint.Name, first, second, at),
-                FreeJointKind.Hinge => new Joint.Hinge(joint.Name, first, second, at, joint.Axis!.Value.At(parameters.Span) - at),
+                FreeJointKind.Hinge => new Joint.Hinge(joint.Name, first, second, at, joint.Axis!.Value.At(parameters) - at),
+                FreeJointKind.Slide => new Joint.Slide(joint.Name, first, second, at, joint.Axis!.Value.At(parameters) - at),
+                FreeJointKind.Spring => new Joint.Spring(joint.Name, first, at, second, joint.At[1].At(parameters), joint.Stiffness.X),
+                FreeJointKind.Bushing => new Joint.Bushing(
+                    joint.Name, first, second, at, Rotation.Identity, joint.Stiffness, joint.TurningStiffness, joint.RidesOnHousing),
                 _ => throw new UnreachableException(),
             };
         }
+
+        // A free axle's steering turns or shifts the second body of one of its joints.
+        if (places.Axle.Steering is not { Joint: { } steered }) yield break;
+        FreeJoint turned = places.Axle.FreeJoints.First(j => j.Name == steered);
+        int body = places.BodyNumber(turned.SecondBody);
+        yield return turned.Kind == FreeJointKind.Slide ? new Joint.Shift("steering", body, 2, 0) : new Joint.Turn("steering", body, 2, 0);
     }
 }

@@ -15,25 +15,14 @@ public sealed class ThreeLinkLayout : AxleLayout
 
     public override ImmutableArray<LayoutPoint> Points { get; } =
     [
-        new("hub-left", "the centre of the left wheel's mounting face"),
-        new("hub-right", "the centre of the right wheel's mounting face"),
-        new("lower-link-left-frame", "the middle of the bolt that holds the left lower link to the frame"),
-        new("lower-link-left-axle", "the middle of the bolt that holds the left lower link to the axle"),
-        new("lower-link-right-frame", "the middle of the bolt that holds the right lower link to the frame"),
-        new("lower-link-right-axle", "the middle of the bolt that holds the right lower link to the axle"),
-        new("upper-link-frame", "the middle of the bolt that holds the upper link to the frame"),
-        new("upper-link-axle", "the middle of the bolt that holds the upper link to the axle"),
-        new("track-bar-frame", "the middle of the bolt or ball that holds the track bar to the frame"),
-        new("track-bar-axle", "the middle of the bolt or ball that holds the track bar to the axle"),
+        .. Hubs(_ => "axle"),
+        .. LinkEnds("lower-link-left", "the left lower link"), .. LinkEnds("lower-link-right", "the right lower link"),
+        .. LinkEnds("upper-link", "the upper link"), .. LinkEnds("track-bar", "the track bar"),
     ];
+
+    public override ImmutableArray<string> Steerings => SolidSteerings.All;
 
     public override ImmutableArray<string> Bodies(Axle axle) => ["axle"];
 
-    public override IEnumerable<Joint> Joints(Axle axle, ReadOnlyMemory<double> parameters, Func<string, int> bodyNumber)
-    {
-        int body = bodyNumber($"{axle.Name}/axle");
-        foreach (string rod in Rods)
-            yield return new Joint.Rod(
-                rod, 0, axle.Points[$"{rod}-frame"].At(parameters.Span), body, axle.Points[$"{rod}-axle"].At(parameters.Span));
-    }
+    public override IEnumerable<Joint> Joints(LayoutPlaces places) => Rods.Select(rod => Rod(places, rod));
 }

@@ -19,7 +19,7 @@ public static class PointComparison
         foreach (string state in axle.ComparedPoints.Select(p => p.State).Distinct()) standing.Stand(axle.OtherStates[state]);
         foreach (ComparedPoint point in axle.ComparedPoints)
         {
-            RigidMotion body = PosedPoints.BodyOf(axle, point.Name) is var name && name == Vehicle.Chassis ? RigidMotion.Identity : standing.BodyIn(point.State, name);
+            RigidMotion body = PosedPoints.BodyOf(axle, point.Name, motion.Parameters.Span) is var name && name == Vehicle.Chassis ? RigidMotion.Identity : standing.BodyIn(point.State, name);
             double apart = (body.Apply(axle.Points[point.Name].At(motion.Parameters.Span)) - point.Point.At(motion.Parameters.Span)).Length;
             double allowed = HalfWidthMm(motion.Vehicle, axle.Points[point.Name]) + HalfWidthMm(motion.Vehicle, point.Point) + Defaults.ComparedBeyondMm;
             if (!(apart <= allowed)) yield return new ModelAssumption(PathOf(motion.Vehicle, point), Sentence(point, apart, allowed));
