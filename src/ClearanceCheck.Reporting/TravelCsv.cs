@@ -27,12 +27,21 @@ public static class TravelCsv
     {
         ImmutableArray<(string Id, string Unit)> columns = [.. Always.Concat(result.Travel.SelectMany(t => t.Columns).Select(c => (c.Id, c.Unit))).DistinctBy(c => c.Item1)];
         var text = new StringBuilder();
-        Line(text, ["axle", "pose", "answer", "ended by", .. columns.Select(c => Words($"{c.Id} ({c.Unit})"))]);
+        Line(text, ["axle", "pose", "answer", "ended by", "beyond", .. columns.Select(c => Words($"{c.Id} ({c.Unit})"))]);
         foreach (TravelTable table in result.Travel)
             foreach (TravelRow row in table.Rows)
-                Line(text, [Words(table.Axle), Words(row.Pose), Words(row.Answer), Words(string.Join("; ", row.EndedBy.Select(e => e.Id))), .. columns.Select(c => Number(table, row, c.Id))]);
+                Line(text, [.. Texts(table, row), .. columns.Select(c => Number(table, row, c.Id))]);
         return text.ToString();
     }
+
+    private static IEnumerable<string> Texts(TravelTable table, TravelRow row) =>
+    [
+        Words(table.Axle),
+        Words(row.Pose),
+        Words(row.Answer),
+        Words(string.Join("; ", row.EndedBy.Select(e => e.Id))),
+        Words(string.Join("; ", row.Passed.Select(p => $"{p.Id} by {NumberFormat.UpTo(p.BeyondMm, 3)} mm"))),
+    ];
 
     private static string Number(TravelTable table, TravelRow row, string id)
     {

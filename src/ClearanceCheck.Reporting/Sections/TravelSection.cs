@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Reporting.Pages;
 using ClearanceCheck.Reporting.Wording;
+using ClearanceCheck.Units;
 using Scriban.Runtime;
 
 namespace ClearanceCheck.Reporting.Sections;
@@ -24,7 +25,7 @@ public sealed class TravelSection : ReportSection
         bool isSteered = table.Columns.Any(c => c.Id == "steer");
         return new ScriptObject
         {
-            ["name"] = VisibleText.Typed(table.Axle),
+            ["name"] = Capital(VisibleText.Typed(table.Axle)),
             ["contradictions"] = new ScriptArray(table.Rows.Take(1).SelectMany(r => r.Passed).Select(p => new ScriptObject
             {
                 ["stop"] = VisibleText.Typed(p.Words),
@@ -55,8 +56,10 @@ public sealed class TravelSection : ReportSection
         double? travel = Value(table, row, side + ".travel"), height = Value(table, row, side + ".hub-to-fender");
         return new ScriptObject
         {
-            ["main"] = height is { } read ? Figures.Plain(read, "mm") : travel is { } gone ? Travel(gone) : "not known",
-            ["beside"] = height is not null && travel is { } also ? Travel(also) : "",
+            ["main"] = height is { } read ? Figures.Brief(read, "mm") : travel is { } gone ? Travel(gone) : "not known",
+            ["lines"] = height is { } tape && travel is { } also
+                ? new ScriptArray { LengthFormat.Inches(Length.FromMillimetres(tape)), Travel(also) }
+                : [],
         };
     }
 
@@ -94,7 +97,7 @@ public sealed class TravelSection : ReportSection
         ["met"] = new ScriptArray(path.Met.Select(m => new ScriptObject
         {
             ["stop"] = VisibleText.Typed(m.Words),
-            ["at"] = m.BeyondAtRideMm > 0 ? $"already {Figures.Plain(m.BeyondAtRideMm, "mm")} beyond it at ride height" : "at " + Figures.Plain(m.At, path.Unit),
+            ["at"] = m.BeyondAtRideMm > 0 ? $"already {Figures.Plain(m.BeyondAtRideMm, "mm")} beyond it at ride height" : Figures.Plain(m.At, path.Unit),
         })),
     };
 
