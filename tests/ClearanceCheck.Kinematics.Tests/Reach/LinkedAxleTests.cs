@@ -55,6 +55,14 @@ public sealed class LinkedAxleTests
         ExtremePoses.Find(module, "full-dorop").ShouldBeNull();
     }
 
+    [Fact]
+    public void The_end_of_the_travel_has_one_name_everywhere()
+    {
+        AxleModule module = Module(onlyStrap: true);
+
+        ExtremePoses.Find(module, "left-bump")!.Holds.Single().Name.ShouldBe(module.EndOfTravel(0, bump: true));
+    }
+
     private static AxleModule Module(bool onlyStrap = false)
     {
         var vehicle = new ThreeLinkVehicle { Limit = 260 };
