@@ -74,7 +74,7 @@ public static class StopPaths
             (at, before) = (next, after);
         }
 
-        return new StopPath(name, isAngle, [.. crossings.Where(c => c.At <= last).OrderBy(c => c.At).ThenBy(c => c.Stop, StringComparer.Ordinal)], end, at);
+        return new StopPath(name, isAngle, [.. crossings.OrderBy(c => c.At).ThenBy(c => c.Stop, StringComparer.Ordinal)], end, at);
 
         double[]? Reserves(double along)
         {

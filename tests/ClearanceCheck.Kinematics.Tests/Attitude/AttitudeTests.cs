@@ -51,6 +51,20 @@ public sealed class AttitudeTests
         }
     }
 
+    [Fact]
+    public void An_axle_whose_left_link_is_short_turns_to_the_right_as_it_rises_and_its_wheels_steer_with_it()
+    {
+        (AxleModule module, Vehicle vehicle) = ParallelLinks(leftLinkMm: 300);
+        SolvedPose pose = module.Motion.At([100, 100]);
+
+        double yaw = AxleAttitude.Of(module, pose, module.Motion.At([0, 0]), vehicle.Parameters.Nominal)!.YawRad;
+
+        // The short link pulls the axle's left side forward: to the right. 17 mm against 6 mm, 800 mm apart.
+        yaw.ShouldBe(-0.0135, 0.002);
+        WheelAttitude.Of(module, true, pose, 100, vehicle.Parameters.Nominal).SteerRad.ShouldBe(yaw, 1e-12);
+        WheelAttitude.Of(module, false, pose, 100, vehicle.Parameters.Nominal).SteerRad.ShouldBe(yaw, 1e-12);
+    }
+
     [Theory]
     [InlineData(2.0, 0.5)]
     [InlineData(-3.0, 1.5)]
@@ -138,12 +152,12 @@ public sealed class AttitudeTests
     }
 
     // Three equal level links straight ahead of the axle and a level track bar.
-    private static (AxleModule Module, Vehicle Vehicle) ParallelLinks(double upperFrameZ = 120, double linkMm = LinkMm)
+    private static (AxleModule Module, Vehicle Vehicle) ParallelLinks(double upperFrameZ = 120, double linkMm = LinkMm, double? leftLinkMm = null)
     {
         var builder = new ParameterVectorBuilder();
         var joints = new (string Name, Vector3d Frame, Vector3d Axle)[]
         {
-            ("lower-left", new(linkMm, 400, -60), new(0, 400, -60)),
+            ("lower-left", new(leftLinkMm ?? linkMm, 400, -60), new(0, 400, -60)),
             ("lower-right", new(linkMm, -400, -60), new(0, -400, -60)),
             ("upper", new(linkMm, 0, upperFrameZ), new(0, 0, 120)),
             ("bar", new(-20, 450, 0), new(-20, 450 - BarMm, 0)),

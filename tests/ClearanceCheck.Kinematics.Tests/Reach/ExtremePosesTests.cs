@@ -155,6 +155,66 @@ public sealed class ExtremePosesTests
         poses.Where(p => !p.Name.Contains("lock")).ShouldAllBe(p => p.Pose[2] == 0);
     }
 
+    [Fact]
+    public void At_a_lock_the_steering_comes_first_and_a_shock_on_the_knuckle_takes_the_axle_with_it()
+    {
+        // The shock's lower end sits on the knuckle, 150 mm ahead of its pivot and 60 mm outside it, straight below its seat: steering carries it aside.
+        var shock = new LongestStop("knuckle shock", 0, new(150, 760, SeatZ), 2, new(150, 760, 0), OpenMm);
+        var box = new PoseBox([TiltingAxle.Left(), TiltingAxle.Right(), new PoseCoordinate("rear.steer", true, -0.6, 0.6)]);
+        ImmutableArray<ExtremePose> poses = ExtremePoses.Of("rear", new TiltingAxle(box, [.. Axle().Stops, shock]));
+
+        ExtremePose hanging = poses.Single(p => p.Name == "full-droop"), locked = poses.Single(p => p.Name == "full-droop-lock-left");
+
+        locked.Pose[2].ShouldBe(0.6, 1e-9);
+        locked.IsReached.ShouldBeTrue();
+        locked.Holds.Select(h => h.Name).ShouldContain("knuckle shock");
+        (locked.Pose[0] + locked.Pose[1]).ShouldBeGreaterThan(hanging.Pose[0] + hanging.Pose[1] + 1);
+    }
+
+    [Fact]
+    public void A_stop_that_comes_a_little_later_does_not_hold_the_pose()
+    {
+        var late = new HeightStop("late", 0, new(0, StopY, SeatZ), 1, new(0, StopY, 0), Vector3d.UnitZ, CrushedMm - 1);
+
+        ExtremePose bump = ExtremePoses.Of("rear", new TiltingAxle(new PoseBox([TiltingAxle.Left(), TiltingAxle.Right()]), [.. Axle().Stops, late])).Single(p => p.Name == "full-bump");
+
+        bump.Holds.Select(h => h.Name).ShouldBe(["left bump stop", "right bump stop"]);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(400)]
+    [InlineData(-400)]
+    public void Slopes_of_reserves_are_those_of_the_formula_inside_the_range_and_at_its_ends(double left)
+    {
+        TiltingAxle axle = Axle();
+        double[] pose = [left, 0];
+
+        StopSlopes slopes = StopSlopes.Of(axle, pose, axle.At(pose), [true, true]).ShouldNotBeNull();
+
+        // Left bump stop: 80 mm less the pad's height, which is (780 + 400) / 1560 of the left hub's.
+        slopes.Slopes[0][0].ShouldBe(-1180.0 / 1560, 1e-8);
+        slopes.Slopes[0][1].ShouldBe(-380.0 / 1560, 1e-8);
+        // Left shock: -(d/dl) sqrt((450 c - 450)^2 + (500 - z)^2) with s = (l - r) / 1560, c^2 = 1 - s^2 and z = (l + r) / 2 + 450 s.
+        double s = left / 1560, c = Math.Sqrt(1 - (s * s)), across = (450 * c) - 450, down = 500 - (left / 2) - (450 * s);
+        double slope = ((across * 450 * -s / c / 1560) + (down * -(0.5 + (450.0 / 1560)))) / Math.Sqrt((across * across) + (down * down));
+        slopes.Slopes[2][0].ShouldBe(-slope, 1e-8);
+    }
+
+    [Fact]
+    public void Corners_that_are_equally_good_but_for_the_last_digits_give_their_middle()
+    {
+        (double[], double)[] limits = [([1, 0], 1), ([-1, 0], 1), ([0, 1], 1), ([0, -1], 1), ([-1, -1], 1)];
+
+        double[] best = CornerProgram.Maximize([1, 1 + 1e-12], limits, 1e-8).ShouldNotBeNull();
+
+        // p + q = 1 between (1, 0) and (0, 1).
+        best[0].ShouldBe(0.5, 1e-12);
+        best[1].ShouldBe(0.5, 1e-12);
+        CornerProgram.Maximize([1, 2], limits, 1e-8).ShouldBe([0, 1]);
+        CornerProgram.Maximize([1, 2], [.. limits, ([1, 1], -3)], 1e-8).ShouldBeNull();
+    }
+
     private static double Square(double x) => x * x;
 
     // Where a function that rises through zero does so.

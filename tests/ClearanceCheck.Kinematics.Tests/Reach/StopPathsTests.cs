@@ -9,12 +9,12 @@ public sealed class StopPathsTests
     [Fact]
     public void Stops_are_met_in_order_up_to_30_mm_beyond_the_first()
     {
-        StopPath up = Path("both-up", Pad("first", 400, 420), Pad("second", -400, 402), Pad("third", 300, 389));
+        StopPath up = Path("both-up", Pad("first", 400, 419.3), Pad("second", -400, 401.7), Pad("third", 300, 389.2));
 
-        // Seats 500 mm over the line: 80, 98 and 111 mm; the last lies beyond 80 + 30.
+        // Seats 500 mm over the line: 80.7, 98.3 and 110.8 mm; the last lies beyond 80.7 + 30.
         up.Crossings.Select(c => c.Stop).ShouldBe(["first", "second"]);
-        up.Crossings[0].At.ShouldBe(80, 1e-9);
-        up.Crossings[1].At.ShouldBe(98, 1e-9);
+        up.Crossings[0].At.ShouldBe(80.7, 1e-9);
+        up.Crossings[1].At.ShouldBe(98.3, 1e-9);
         up.EndsWithoutStop.ShouldBeFalse();
     }
 
