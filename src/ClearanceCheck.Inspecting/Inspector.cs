@@ -3,6 +3,7 @@ using ClearanceCheck.Inspecting.Evidencing;
 using ClearanceCheck.Inspecting.Judging;
 using ClearanceCheck.Inspecting.Planning;
 using ClearanceCheck.Inspecting.Results;
+using ClearanceCheck.Inspecting.Travel;
 using ClearanceCheck.Kinematics;
 using ClearanceCheck.Kinematics.Placing;
 using ClearanceCheck.Quantities;
@@ -41,6 +42,7 @@ public static class Inspector
         // A pair that only the rule for uncovered pairs looks at, and finds nothing in, is counted and not told one by one.
         ImmutableArray<Finding> sorted = Sorted(findings.SelectMany((own, i) => own.Where(f => !planned[i].IsUncovered || f.Verdict != Verdict.Conforms)));
         ImmutableArray<ReachCard> reach = ReachBuilder.Build(motion);
+        ImmutableArray<TravelTable> travel = TravelTableBuilder.Build(motion);
         return (new InspectionResult
         {
             Vehicle = Card(vehicle.Description),
@@ -48,11 +50,12 @@ public static class Inspector
             Library = new LibraryCard(request.Library.Name, request.Library.Version, request.Library.Hash, request.Library.Rules.Length, request.Library.NotLoaded),
             Decision = DecisionBuilder.Build(sorted, request.Library.NotLoaded),
             Findings = sorted,
-            NotInspected = NotInspected.List(motion, planned, reach),
+            NotInspected = NotInspected.List(motion, planned, reach, travel),
             MatchedNothing = plan.MatchedNothing,
             Exempt = plan.Exempt,
             Assumptions = [.. vehicle.Assumptions.Concat(PointComparison.Of(motion)).Select(a => new Assumption(a.Path, a.Text))],
             Reach = reach,
+            Travel = travel,
             Measurements = MeasurementRows.Of(vehicle),
             Provenance = ProvenanceBuilder.Build(request, motion, measurements, planned.Count(p => p.IsUncovered)),
         }, null, null);

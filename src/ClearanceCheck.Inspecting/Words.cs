@@ -1,5 +1,7 @@
 using System.Globalization;
+using ClearanceCheck.Inspecting.Evidencing;
 using ClearanceCheck.Kinematics;
+using ClearanceCheck.Kinematics.Reach;
 using ClearanceCheck.Units;
 using ClearanceCheck.Vehicles;
 
@@ -8,14 +10,30 @@ namespace ClearanceCheck.Inspecting;
 /// <summary>Poses, readings and lengths in words that a mechanic can set and find.</summary>
 internal static class Words
 {
-    /// <summary>A coordinate of a pose: "hub to fender rear left 512 mm (20-3/16 in), 88 mm into bump".</summary>
-    public static string Coordinate(AxleModule module, int coordinate, double travelMm, ReadOnlySpan<double> parameters)
+    /// <summary>A coordinate of a pose: "hub to fender rear left 512 mm (20-3/16 in), 88 mm into bump", "front steering 31 deg to the left".</summary>
+    /// <param name="module">The axle.</param>
+    /// <param name="coordinate">Which.</param>
+    /// <param name="value">Travel in mm, bump plus, or an angle in rad, left plus.</param>
+    /// <param name="parameters">The parameter values that the axle was made with.</param>
+    public static string Coordinate(AxleModule module, int coordinate, double value, ReadOnlySpan<double> parameters)
     {
-        string side = $"{module.Axle.Name} {(coordinate == 0 ? "left" : "right")}";
+        AxleCoordinates known = AxleCoordinates.Of(module);
+        if (coordinate != known.Left && coordinate != known.Right) return Other(module, coordinate, value, coordinate == known.Steer);
+        (bool isLeft, double travelMm) = (coordinate == known.Left, value);
+        string side = $"{module.Axle.Name} {(isLeft ? "left" : "right")}";
         double whole = Math.Round(travelMm, MidpointRounding.AwayFromZero);
         string travel = whole == 0 ? "at ride height" : $"{Millimetres(Math.Abs(whole))} mm {(whole > 0 ? "into bump" : "into droop")}";
-        if (module.WheelOf(coordinate).HubToFenderRide is not { } ride) return $"{side} wheel {travel}";
+        if ((isLeft ? module.Axle.Left : module.Axle.Right).HubToFenderRide is not { } ride) return $"{side} wheel {travel}";
         return $"hub to fender {side} {Length(ride.At(parameters) - travelMm)}, {travel}";
+    }
+
+    private static string Other(AxleModule module, int coordinate, double value, bool isSteering)
+    {
+        double shown = CoordinateCards.Value(module, coordinate, value);
+        string label = CoordinateCards.Label(module, coordinate), unit = CoordinateCards.Unit(module, coordinate);
+        if (!isSteering) return $"{label} {NumberFormat.UpTo(shown, 1)} {unit}";
+        string angle = NumberFormat.UpTo(Math.Abs(shown), 1);
+        return angle == "0" ? $"{label} straight ahead" : $"{label} {angle} {unit} to the {(shown > 0 ? "left" : "right")}";
     }
 
     /// <summary>A reading's path in words: "point 3 of the path of Rear line".</summary>

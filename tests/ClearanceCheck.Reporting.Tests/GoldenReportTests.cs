@@ -8,7 +8,7 @@ namespace ClearanceCheck.Reporting.Tests;
 /// <summary>The small sample's outputs, whole, beside the tests. CLEARANCECHECK_RENEW=1 writes them anew; then read the difference.</summary>
 public sealed class GoldenReportTests
 {
-    public static TheoryData<string> Names => ["small.html", "small.findings.json", "whole.summary.txt", "tire-overlaps-fender.svg"];
+    public static TheoryData<string> Names => ["small.html", "small.findings.json", "whole.summary.txt", "whole.travel.csv", "tire-overlaps-fender.svg"];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -35,6 +35,7 @@ public sealed class GoldenReportTests
     private static string Write(string name) => name switch
     {
         "small.html" => HtmlReport.Write(SampleResult.Small()),
+        "whole.travel.csv" => TravelCsv.Write(SampleResult.Whole()),
         "small.findings.json" => FindingsJson.Write(SampleResult.Small()),
         "tire-overlaps-fender.svg" => Drawn(SampleFindings.TireNearFender(-12)),
         _ => SummaryText.Write(SampleResult.Whole(), colour: false),

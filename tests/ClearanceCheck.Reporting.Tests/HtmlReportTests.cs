@@ -208,6 +208,43 @@ public sealed class HtmlReportTests
     }
 
     [Fact]
+    public void Where_the_wheels_can_go_is_told_row_by_row_with_what_ends_it()
+    {
+        IElement section = Page(SampleResult.Whole()).GetElementById("section-travel")!;
+        string[] rows = [.. section.QuerySelectorAll("table")[0].QuerySelectorAll("tbody tr").Select(Plain)];
+
+        Plain(section).ShouldContain("at ride height the axle already stands 4 mm (3/16 in) beyond Left rear shock at full length");
+        rows[0].ShouldBe("Ride height 640 mm 25-3/16 in ride height ride height lies beyond a stop: see above");
+        rows[1].ShouldBe("Both wheels hanging 747 mm 29-7/16 in 107 mm down 105 mm down Left rear shock at full length no stop in the file: the travel looked at ends here");
+        rows[2].ShouldBe("Both wheels up not known not known could not be worked out");
+        string[] ways = [.. section.QuerySelectorAll(".rows > li").Select(Plain)];
+        ways[0].ShouldBe("Both wheels down Left rear shock at full length: already 4 mm (3/16 in) beyond it at ride height Right rear shock at full length: 105 mm (4-1/8 in)");
+        ways[1].ShouldBe("Both wheels up No stop within the travel looked at, which ends at 160 mm (6-5/16 in).");
+        ways.ShouldNotContain(w => w.StartsWith("Left wheel down alone", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_steered_axle_has_a_column_for_its_steering_and_angles_that_are_steered()
+    {
+        IElement section = Page(SampleResult.Whole()).GetElementById("section-travel")!;
+        IElement[] tables = [.. section.QuerySelectorAll("table")];
+
+        // Rear: poses, angles, lengths. Front: the same three.
+        tables.Length.ShouldBe(6);
+        Plain(tables[0]).ShouldNotContain("Steering");
+        Plain(tables[1]).ShouldNotContain("steer angle");
+        Plain(tables[3]).ShouldContain("Ride height, steered hard left ride height ride height 31 deg left steering lock left");
+        Plain(tables[4]).ShouldContain("Left wheel, steer angle, deg Ride height, steered hard left 31.5");
+        Plain(tables[5]).ShouldContain("812 0.0");
+        foreach (IElement table in tables)
+        {
+            int columns = table.QuerySelectorAll("thead th").Length;
+            table.QuerySelectorAll("tbody tr").ShouldAllBe(row => row.Children.Length == columns);
+            table.ParentElement!.ClassName.ShouldBe("table-frame");
+        }
+    }
+
+    [Fact]
     public void The_word_of_release_stands_only_at_the_signature()
     {
         foreach (InspectionResult result in new[] { SampleResult.Whole(), SampleResult.Clear() })

@@ -27,8 +27,8 @@ internal static class DemoCommand
         if (!report.Write(files)) return ExitStatus.UnusableInput;
         var run = new InspectionRun(door, report.Named(Main)) { Threads = Environment.ProcessorCount };
         InspectionResult result = run.Inspect() ?? throw new InvalidOperationException("The demo that the program carries can't be inspected.");
-        if (!report.Write(result, ReportFormats.All)) return ExitStatus.UnusableInput;
-        report.Print(result, ReportFormats.All);
+        if (!report.Write(result, ReportFormats.Usual)) return ExitStatus.UnusableInput;
+        report.Print(result, ReportFormats.Usual);
         door.Output.WriteLine($"The vehicle is invented; so are its faults. Open {report.Named(ReportFolder.Page)} in a browser.");
         return ExitStatus.Nothing;
     }

@@ -30,7 +30,8 @@ internal static class MeasureCommand
         (PartsTyped? parts, IReadOnlyList<InputFault> faults) = PartsTyped.Read(typed.Quantity, typed.First, typed.Second, motion.Vehicle, QuantityCatalogue.Standard);
         (PoseTyped? pose, IReadOnlyList<InputFault> poseFaults) = PoseTyped.Read(at, motion);
         if (parts is null || pose is null) return InputFault.Print(door, [.. faults, .. poseFaults]);
-        if (at is not null && pose.Missing.Count > 0) door.Error.WriteLine($"note: not typed and taken as 0 mm, ride height: {string.Join(", ", pose.Missing)}.");
+        if (at is not null)
+            foreach (string taken in pose.TakenAsZero) door.Error.WriteLine($"note: {taken}.");
         var measurer = new Measurer(motion, parts.Quantity);
         return parts.First is { } part
             ? One(door, motion, parts, at is null ? measurer.Worst(part, parts.Second) : measurer.At(part, parts.Second, pose), json)

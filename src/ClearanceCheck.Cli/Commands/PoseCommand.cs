@@ -10,7 +10,7 @@ internal static class PoseCommand
     public static Command Create(Door door)
     {
         Argument<string> file = FileArgument.Create();
-        var at = new Option<string?>("--at") { Description = "Wheel travel from ride height, bump positive: rear.left=80mm,rear.right=-60mm. What is not typed is 0.", HelpName = "POSE" };
+        var at = new Option<string?>("--at") { Description = "Wheel travel from ride height, bump positive, and steering, left positive: rear.left=80mm,front.steer=20deg; or a pose by name: rear=full-droop. What is not typed is 0.", HelpName = "POSE" };
         Option<string> format = TextOrJson.Create();
         var command = new Command("pose", "Shows where every point, wheel and part is in one pose.") { file, at, format };
         command.SetAction(p => Run(door, p.GetRequiredValue(file), p.GetValue(at), p.GetValue(format) == TextOrJson.Json));

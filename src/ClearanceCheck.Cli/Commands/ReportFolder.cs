@@ -11,15 +11,18 @@ internal sealed class ReportFolder(Door door, string folder)
 {
     public const string Page = "report.html";
     public const string Data = "findings.json";
+    public const string Travel = "travel.csv";
+
+    private static readonly ImmutableArray<(string Format, string Name, Func<InspectionResult, string> Content)> Files =
+    [
+        (ReportFormats.Html, Page, HtmlReport.Write),
+        (ReportFormats.Json, Data, FindingsJson.Write),
+        (ReportFormats.Csv, Travel, TravelCsv.Write),
+    ];
 
     /// <summary>Writes the report whole, or says why it could not be written.</summary>
-    public bool Write(InspectionResult result, ImmutableArray<string> formats)
-    {
-        var files = new List<(string, byte[])>();
-        if (formats.Contains(ReportFormats.Html)) files.Add(WholeFiles.Text(Page, HtmlReport.Write(result)));
-        if (formats.Contains(ReportFormats.Json)) files.Add(WholeFiles.Text(Data, FindingsJson.Write(result)));
-        return Write(files);
-    }
+    public bool Write(InspectionResult result, ImmutableArray<string> formats) =>
+        Write([.. Files.Where(f => formats.Contains(f.Format)).Select(f => WholeFiles.Text(f.Name, f.Content(result)))]);
 
     /// <summary>Writes files whole, or says why they could not be written.</summary>
     public bool Write(IReadOnlyList<(string Name, byte[] Content)> files)
@@ -47,9 +50,9 @@ internal sealed class ReportFolder(Door door, string folder)
     public void Print(InspectionResult result, ImmutableArray<string> formats)
     {
         door.Output.Write(SummaryText.Write(result, door.ColoursOutput));
-        IEnumerable<string> written = new[] { (ReportFormats.Html, Page), (ReportFormats.Json, Data) }.Where(f => formats.Contains(f.Item1)).Select(f => Named(f.Item2));
-        door.Output.WriteLine($"Written: {string.Join(" and ", written)}");
-        foreach ((string format, string name) in new[] { (ReportFormats.Html, Page), (ReportFormats.Json, Data) })
+        string[] written = [.. Files.Where(f => formats.Contains(f.Format)).Select(f => Named(f.Name))];
+        door.Output.WriteLine($"Written: {string.Join(", ", written[..^1])}{(written.Length > 1 ? " and " : "")}{written[^1]}");
+        foreach ((string format, string name, _) in Files)
             if (!formats.Contains(format) && File.Exists(Path.Combine(door.Resolve(folder), name))) door.Error.WriteLine($"note: {Named(name)} is of an earlier run.");
     }
 

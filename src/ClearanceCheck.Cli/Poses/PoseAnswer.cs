@@ -18,6 +18,7 @@ internal sealed record PoseAnswer(
 {
     // A stop passed by less than this is met: far under any length that matters, far over rounding.
     private const double MetMm = 1e-6;
+    private const double MetRad = 1e-9;
 
     /// <summary>The words of machine output, the better first.</summary>
     public static ImmutableArray<string> Words { get; } = ["solved", "stopped", "unreachable", "not-solved"];
@@ -45,8 +46,9 @@ internal sealed record PoseAnswer(
         for (int d = 0; d < pose.Length; d++)
         {
             PoseCoordinate c = module.Motion.Box.Coordinates[d];
-            if (pose[d] > c.High + MetMm) yield return module.EndOfTravel(d, bump: true);
-            if (pose[d] < c.Low - MetMm) yield return module.EndOfTravel(d, bump: false);
+            double met = c.IsAngle ? MetRad : MetMm;
+            if (pose[d] > c.High + met) yield return c.IsAngle ? $"end of the range of {c.Name}" : module.EndOfTravel(d, bump: true);
+            if (pose[d] < c.Low - met) yield return c.IsAngle ? $"end of the range of {c.Name}" : module.EndOfTravel(d, bump: false);
         }
     }
 }

@@ -1,6 +1,8 @@
 using System.Text.Json;
 using ClearanceCheck.Cli.Outputs;
 using ClearanceCheck.Geometry;
+using ClearanceCheck.Kinematics.Attitude;
+using ClearanceCheck.Mechanics.Poses;
 
 namespace ClearanceCheck.Cli.Poses;
 
@@ -17,12 +19,15 @@ internal static class PoseJson
         JsonText.Texts(json, "stoppedBy", pose.Axles.SelectMany(a => a.StoppedBy));
         json.WriteStartObject("pose");
         foreach (PoseAnswer axle in pose.Axles)
-            for (int d = 0; d < axle.Pose.Length; d++) JsonText.Number(json, axle.Module.CoordinateNames[d], axle.Pose[d]);
+            foreach ((PoseCoordinate coordinate, double value) in axle.Module.Motion.Box.Coordinates.Zip(axle.Pose))
+                JsonText.Number(json, coordinate.Name, coordinate.IsAngle ? Degrees(value) : value);
         json.WriteEndObject();
-        JsonText.Texts(json, "takenAsZero", pose.Typed.Missing);
+        JsonText.Texts(json, "takenAsZero", pose.Typed.Missing.Select(c => c.Name));
         WriteBodies(json, pose);
         WritePoints(json, pose);
         WriteWheels(json, pose);
+        WriteAxles(json, pose);
+        WriteSpans(json, pose);
         json.WriteStartObject("stops");
         foreach ((string name, double reserve) in pose.Axles.SelectMany(a => a.Stops)) JsonText.Number(json, name, reserve);
         json.WriteEndObject();
@@ -62,16 +67,57 @@ internal static class PoseJson
     private static void WriteWheels(Utf8JsonWriter json, VehiclePose pose)
     {
         json.WriteStartObject("wheels");
-        foreach ((string name, Vector3d hub, double travel, double? hubToFender) in pose.Wheels)
+        foreach (WheelPose wheel in pose.Wheels)
         {
-            json.WriteStartObject(name);
+            json.WriteStartObject(wheel.Name);
             json.WritePropertyName("hub");
-            JsonText.Point(json, hub);
-            JsonText.Number(json, "travel", travel);
-            JsonText.Number(json, "hubToFender", hubToFender);
+            JsonText.Point(json, wheel.Attitude.Hub);
+            json.WritePropertyName("axis");
+            JsonText.Point(json, wheel.Attitude.Axis);
+            JsonText.Number(json, "travel", wheel.TravelMm);
+            JsonText.Number(json, "hubToFender", wheel.Attitude.HubToFenderMm);
+            JsonText.Number(json, "camber", Degrees(wheel.Attitude.CamberRad));
+            JsonText.Number(json, "toe", Degrees(wheel.Attitude.ToeRad));
+            JsonText.Number(json, "steer", Degrees(wheel.Attitude.SteerRad));
+            JsonText.Number(json, "caster", Degrees(wheel.Attitude.CasterRad));
             json.WriteEndObject();
         }
 
         json.WriteEndObject();
     }
+
+    private static void WriteAxles(Utf8JsonWriter json, VehiclePose pose)
+    {
+        json.WriteStartObject("axles");
+        foreach ((string axle, AxleAttitude attitude) in pose.SolidAxles)
+        {
+            json.WriteStartObject(axle);
+            JsonText.Number(json, "shift", attitude.ShiftMm);
+            JsonText.Number(json, "forward", attitude.ForwardMm);
+            JsonText.Number(json, "yaw", Degrees(attitude.YawRad));
+            JsonText.Number(json, "tilt", Degrees(attitude.TiltRad));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void WriteSpans(Utf8JsonWriter json, VehiclePose pose)
+    {
+        json.WriteStartObject("lengths");
+        foreach (SpanPose span in pose.Spans) JsonText.Number(json, span.Part.Id, span.Attitude.LengthMm);
+        json.WriteEndObject();
+        json.WriteStartObject("turns");
+        foreach (SpanPose span in pose.Spans.Where(s => s.IsShaft))
+        {
+            json.WriteStartObject(span.Part.Id);
+            JsonText.Number(json, "first", Degrees(span.Attitude.FirstTurnRad));
+            JsonText.Number(json, "second", Degrees(span.Attitude.SecondTurnRad));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static double? Degrees(double? rad) => rad * Trigonometry.DegreesPerRadian;
 }

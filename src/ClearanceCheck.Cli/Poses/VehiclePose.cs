@@ -2,6 +2,9 @@ using System.Collections.Immutable;
 using ClearanceCheck.Cli.Inputs;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Kinematics;
+using ClearanceCheck.Kinematics.Attitude;
+using ClearanceCheck.Kinematics.Reach;
+using ClearanceCheck.Mechanics.Poses;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Cli.Poses;
@@ -27,17 +30,41 @@ internal sealed record VehiclePose(VehicleMotion Motion, PoseTyped Typed, Immuta
             .Where(p => p.Place is not null)
             .Select(p => (p.Path, p.Body, p.Place!.Value.Apply(p.Point)));
 
-    /// <summary>Wheels of solved axles by their coordinate: hub in the vehicle frame, travel and hub to fender in mm.</summary>
-    public IEnumerable<(string Name, Vector3d Hub, double Travel, double? HubToFender)> Wheels =>
+    /// <summary>Wheels of solved axles.</summary>
+    public IEnumerable<WheelPose> Wheels => Axles.Where(a => a.Solved.IsSolved).SelectMany(WheelsOf);
+
+    /// <summary>How solid axles stand against ride height, by the axle's name.</summary>
+    public IEnumerable<(string Axle, AxleAttitude Attitude)> SolidAxles =>
         from axle in Axles
         where axle.Solved.IsSolved
-        from d in Enumerable.Range(0, axle.Pose.Length)
-        let wheel = axle.Module.WheelOf(d)
-        select (
-            axle.Module.CoordinateNames[d],
-            PlaceOf(wheel.Body)!.Value.Apply(wheel.Hub.At(Motion.Parameters.Span)),
-            axle.Pose[d],
-            wheel.HubToFenderRide?.At(Motion.Parameters.Span) - axle.Pose[d]);
+        let ride = Ride(axle.Module)
+        where ride.IsSolved
+        let attitude = AxleAttitude.Of(axle.Module, axle.Solved, ride, Motion.Parameters.Span)
+        where attitude is not null
+        select (axle.Module.Axle.Name, attitude);
+
+    /// <summary>Shocks and shafts of solved axles.</summary>
+    public IEnumerable<SpanPose> Spans =>
+        from axle in Axles
+        where axle.Solved.IsSolved
+        let ride = Ride(axle.Module)
+        where ride.IsSolved
+        from part in Motion.Vehicle.Parts
+        where part.Form is PartForm.Shock or PartForm.Shaft && SpanAttitude.IsBetween(axle.Module, Motion.Vehicle, part)
+        select new SpanPose(part, SpanAttitude.Of(axle.Module, part, axle.Solved, ride, Motion.Parameters.Span));
+
+    private static SolvedPose Ride(AxleModule module) => module.Motion.At(new double[module.Motion.Box.Dimensions].AsSpan());
+
+    private IEnumerable<WheelPose> WheelsOf(PoseAnswer axle)
+    {
+        AxleCoordinates known = AxleCoordinates.Of(axle.Module);
+        foreach ((bool isLeft, int? at) in new[] { (true, known.Left), (false, known.Right) })
+        {
+            double travel = at is { } d ? axle.Pose[d] : 0;
+            yield return new WheelPose(
+                $"{axle.Module.Axle.Name}.{(isLeft ? "left" : "right")}", travel, WheelAttitude.Of(axle.Module, isLeft, axle.Solved, travel, Motion.Parameters.Span));
+        }
+    }
 
     private RigidMotion? PlaceOf(string body)
     {

@@ -39,7 +39,7 @@ internal sealed class EvidenceBuilder(VehicleMotion motion, double coverageFacto
         return new PoseCard(
             [
                 .. place.Pose.Select((value, d) => new PoseCoordinate(
-                    module.CoordinateNames[d], value, "mm", Words.Coordinate(module, d, value, motion.Parameters.Span))),
+                    module.CoordinateNames[d], CoordinateCards.Value(module, d, value), CoordinateCards.Unit(module, d), Words.Coordinate(module, d, value, motion.Parameters.Span))),
             ],
             [.. place.ActiveStops.Select(name => Words.Stop(motion.Vehicle, name))]);
     }

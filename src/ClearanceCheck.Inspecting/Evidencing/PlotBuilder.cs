@@ -33,10 +33,10 @@ internal static class PlotBuilder
             pose[coordinate] = at;
             if (quantity.At(request, pose) is not { } value || !double.IsFinite(value)) continue;
             SolvedPose solved = module.Motion.At((ReadOnlySpan<double>)pose);
-            points.Add(new PlotPoint(at, value, space.LeastReserve(solved) >= -StopGiveMm));
+            points.Add(new PlotPoint(CoordinateCards.Value(module, coordinate, at), value, space.LeastReserve(solved) >= -StopGiveMm));
         }
 
-        string side = coordinate == 0 ? "left" : "right";
-        return new PlotCard(c.Name, $"{module.Axle.Name} {side} wheel travel", "mm", worst[coordinate], points.ToImmutable());
+        string label = CoordinateCards.Label(module, coordinate) + (c.IsAngle ? "" : " travel");
+        return new PlotCard(c.Name, label, CoordinateCards.Unit(module, coordinate), CoordinateCards.Value(module, coordinate, worst[coordinate]), points.ToImmutable());
     }
 }

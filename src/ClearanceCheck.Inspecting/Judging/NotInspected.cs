@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
-using ClearanceCheck.Inspecting.Evidencing;
 using ClearanceCheck.Inspecting.Planning;
 using ClearanceCheck.Inspecting.Results;
+using ClearanceCheck.Inspecting.Travel;
 using ClearanceCheck.Kinematics;
 using ClearanceCheck.Kinematics.Layouts;
+using ClearanceCheck.Kinematics.Reach;
 using ClearanceCheck.Quantities;
 using ClearanceCheck.Quantities.Gaps;
 using ClearanceCheck.Quantities.Propagation;
@@ -15,14 +16,15 @@ namespace ClearanceCheck.Inspecting.Judging;
 /// <summary>What the inspection did not look at, said out loud.</summary>
 internal static class NotInspected
 {
-    public static ImmutableArray<NotInspectedItem> List(VehicleMotion motion, ImmutableArray<PlannedMeasurement> measured, ImmutableArray<ReachCard> reach)
+    public static ImmutableArray<NotInspectedItem> List(VehicleMotion motion, ImmutableArray<PlannedMeasurement> measured, ImmutableArray<ReachCard> reach, ImmutableArray<TravelTable> travel)
     {
         Vehicle vehicle = motion.Vehicle;
         return
         [
-            .. reach.Where(r => r.EndsHighest == ReachBuilder.NoStop).Select(r => new NotInspectedItem(
+            .. travel.SelectMany(BeyondAtRideHeight),
+            .. reach.Where(r => r.EndsHighest == TravelTableBuilder.NoStop && r.Unit == "mm").Select(r => new NotInspectedItem(
                 $"{r.Label}: bump beyond {Words.Length(r.Highest)}", "nothing in the file stops the wheel there; the travel looked at ends at a typed number")),
-            .. reach.Where(r => r.EndsLowest == ReachBuilder.NoStop).Select(r => new NotInspectedItem(
+            .. reach.Where(r => r.EndsLowest == TravelTableBuilder.NoStop && r.Unit == "mm").Select(r => new NotInspectedItem(
                 $"{r.Label}: droop beyond {Words.Length(-r.Lowest)}", "nothing in the file stops the wheel there; the travel looked at ends at a typed number")),
             .. UncoveredPairs(motion, measured),
             .. vehicle.Parts.Where(p => !PartShapes.HasShape(p)).Select(p => new NotInspectedItem($"What {p.Name} touches", PartShapes.WhyNone(p))),
@@ -33,6 +35,12 @@ internal static class NotInspected
                 "The rest of the vehicle", $"this inspection covers parts of the {string.Join(" and ", vehicle.Scope)} axle only: nothing is said of steering, {(vehicle.Parts.Any(p => p.Form is PartForm.Tire) ? "" : "tires, ")}driveshafts, wiring, other axles, or any part not in the file"),
         ];
     }
+
+    // Either the readings of ride height or those of the stop are wrong, and then so is everything that the stop cuts off.
+    private static IEnumerable<NotInspectedItem> BeyondAtRideHeight(TravelTable travel) =>
+        travel.Rows.Where(r => r.Pose == ExtremePoses.RideHeight).SelectMany(r => r.Passed).Select(p => new NotInspectedItem(
+            $"{travel.Axle} axle at ride height: {p.Words}, and {Words.Length(p.BeyondMm)} further",
+            "the readings contradict each other: measure the lengths of this stop and hub to fender again; until they agree, nothing that this stop ends can be relied on"));
 
     private static IEnumerable<NotInspectedItem> UncoveredPairs(VehicleMotion motion, ImmutableArray<PlannedMeasurement> measured)
     {

@@ -22,6 +22,10 @@ public sealed record InspectionResult
     public required ImmutableArray<ExemptZone> Exempt { get; init; }
     public required ImmutableArray<Assumption> Assumptions { get; init; }
     public required ImmutableArray<ReachCard> Reach { get; init; }
+
+    /// <summary>One table an axle.</summary>
+    public required ImmutableArray<TravelTable> Travel { get; init; }
+
     public required ImmutableArray<MeasurementRow> Measurements { get; init; }
     public required Provenance Provenance { get; init; }
 }
@@ -64,7 +68,8 @@ public sealed record ExemptZone(ImmutableArray<string> Parts, string Around, dou
 /// <param name="Path">The element it belongs to, such as <c>parts/rear-hose/within</c>.</param>
 public sealed record Assumption(string Path, string Text);
 
-/// <summary>How far one coordinate of the pose space goes, and what ends it.</summary>
+/// <summary>How far one coordinate of the pose space goes in any pose, and what ends it.</summary>
+/// <param name="Unit"><c>mm</c>, or <c>deg</c> for steering.</param>
 /// <param name="Coordinate">Such as <c>rear.left</c>.</param>
 public sealed record ReachCard(string Coordinate, string Label, string Unit, double Lowest, double Highest, string EndsLowest, string EndsHighest);
 

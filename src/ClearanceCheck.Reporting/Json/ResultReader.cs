@@ -24,6 +24,7 @@ internal static class ResultReader
             Exempt = [.. root["exempt"].Items.Select(z => new ExemptZone(z["parts"].Texts, z["around"].Text, z["radius"].NumberOrNull, z["why"].Text))],
             Assumptions = [.. root["assumptions"].Items.Select(a => new Assumption(a["path"].Text, a["text"].Text))],
             Reach = [.. root["reach"].Items.Select(ReadReach)],
+            Travel = [.. root["travel"].Items.Select(TravelReader.Read)],
             Measurements = [.. root["measurements"].Items.Select(ReadMeasurement)],
             Provenance = ReadProvenance(root["provenance"]),
         };

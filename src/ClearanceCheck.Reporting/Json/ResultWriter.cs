@@ -81,6 +81,7 @@ internal static class ResultWriter
             j.WriteString("text", assumption.Text);
         });
         JsonFields.Each(json, "reach", result.Reach, WriteReach);
+        JsonFields.Each(json, "travel", result.Travel, TravelWriter.Write);
         JsonFields.Each(json, "measurements", result.Measurements, WriteMeasurement);
     }
 

@@ -13,7 +13,7 @@ public static class SectionCatalogue
         new UncheckedSection(),
         new FindingsSection(),
         new ConformingSection(),
-        new ReachSection(),
+        new TravelSection(),
         new UnmatchedSection(),
         new ExemptSection(),
         new MeasurementsSection(),

@@ -41,6 +41,9 @@ public static class Figures
     /// <summary>A value without the inch fraction, for drawings: <c>18 mm</c>.</summary>
     public static string Brief(double value, string unit) => Spaced(NumberFormat.UpTo(value, Decimals(unit)), unit);
 
+    /// <summary>A number of a column whose heading gives the unit: whole mm, tenths of anything else.</summary>
+    public static string Cell(double value, string unit) => NumberFormat.Fixed(value, Decimals(unit));
+
     /// <summary>The same for a value of a quantity: <c>overlap 12 mm</c> for a gap below zero.</summary>
     public static string Brief(double value, QuantityCard quantity) =>
         IsOverlap(value, quantity) ? "overlap " + Brief(-value, quantity.Unit) : Brief(value, quantity.Unit);

@@ -81,6 +81,32 @@ public sealed class InspectTests
     }
 
     [Fact]
+    public void The_travel_tables_are_written_as_csv_when_they_are_asked_for()
+    {
+        using Workshop shop = Workshop.WithFixture();
+
+        Answer answer = shop.Run("inspect", "inspection.yaml", "--out", "out", "--format", "csv,json");
+
+        shop.Names("out").ShouldBe(["findings.json", "travel.csv"]);
+        answer.Output.ShouldContain($"Written: {Path.Combine("out", "findings.json")} and {Path.Combine("out", "travel.csv")}");
+        string[] lines = shop.Read("out/travel.csv").TrimEnd('\n').Split('\n'), heading = lines[0].Split(',');
+        lines.Length.ShouldBe(10);
+        JsonNode table = Findings(shop, "out")["travel"]![0]!;
+        foreach ((string line, JsonNode? row) in lines.Skip(1).Zip(table["rows"]!.AsArray()))
+        {
+            string[] cells = line.Split(',');
+            cells.Length.ShouldBe(heading.Length);
+            cells[1].ShouldBe(row!["pose"]!.GetValue<string>());
+            foreach (JsonNode? column in table["columns"]!.AsArray())
+            {
+                string id = column!["id"]!.GetValue<string>();
+                double.Parse(cells[Array.IndexOf(heading, $"{id} ({column["unit"]!.GetValue<string>()})")], System.Globalization.CultureInfo.InvariantCulture)
+                    .ShouldBe(row["values"]![id]!.GetValue<double>(), id);
+            }
+        }
+    }
+
+    [Fact]
     public void Standard_input_is_read_and_the_files_beside_it_from_the_working_folder()
     {
         using Workshop shop = Workshop.WithFixture();

@@ -78,7 +78,62 @@ public sealed class PoseTests
     }
 
     [Theory]
+    [InlineData("rear=articulated-left-up")]
+    [InlineData("articulated-left-up")]
+    public void A_pose_by_its_name_lies_on_the_stops_that_hold_it(string at)
+    {
+        using Workshop shop = Workshop.WithFixture();
+
+        JsonNode pose = Pose(shop, at);
+        string text = shop.Run("pose", "inspection.yaml", "--at", at).Output;
+
+        pose["answer"]!.GetValue<string>().ShouldBe("solved");
+        pose["takenAsZero"]!.AsArray().Count.ShouldBe(0);
+        pose["stops"]!["rear-shock-right at full length"]!.GetValue<double>().ShouldBe(0, 1e-6);
+        pose["stops"]!["rear-bump-stop-left crushed"]!.GetValue<double>().ShouldBe(0, 1e-6);
+        pose["lengths"]!["rear-shock-right"]!.GetValue<double>().ShouldBe(526, 1e-6);
+        text.ShouldContain("rear-bump-stop-left crushed: 0.00 (at this stop)");
+        text.ShouldContain("rear-shock-right: 526.00 mm");
+    }
+
+    [Fact]
+    public void A_wheel_stands_square_to_its_axis_and_both_wheels_of_a_solid_axle_share_one()
+    {
+        using Workshop shop = Workshop.WithFixture();
+
+        JsonNode wheels = Pose(shop, "rear.left=60mm,rear.right=-70mm")["wheels"]!;
+
+        double[] left = Numbers(wheels["rear.left"]!["axis"]!), right = Numbers(wheels["rear.right"]!["axis"]!);
+        double[] hubs = [.. Numbers(wheels["rear.left"]!["hub"]!).Zip(Numbers(wheels["rear.right"]!["hub"]!), (a, b) => a - b)];
+        double track = Math.Sqrt(hubs.Sum(c => c * c));
+        for (int k = 0; k < 3; k++)
+        {
+            left[k].ShouldBe(-right[k], 1e-8);
+            left[k].ShouldBe(hubs[k] / track, 1e-8);
+        }
+
+        wheels["rear.left"]!["camber"]!.GetValue<double>().ShouldBe(-Math.Asin(hubs[2] / track) * 180 / Math.PI, 1e-7);
+        wheels["rear.left"]!["steer"]!.GetValue<double>().ShouldBe(-wheels["rear.left"]!["toe"]!.GetValue<double>(), 1e-9);
+        wheels["rear.right"]!["steer"]!.GetValue<double>().ShouldBe(wheels["rear.right"]!["toe"]!.GetValue<double>(), 1e-9);
+        wheels["rear.left"]!["caster"].ShouldBeNull();
+    }
+
+    [Fact]
+    public void At_ride_height_the_axle_has_not_moved()
+    {
+        using Workshop shop = Workshop.WithFixture();
+
+        JsonNode axle = Pose(shop, "rear=ride-height")["axles"]!["rear"]!;
+
+        foreach (string name in new[] { "shift", "forward", "yaw", "tilt" }) axle[name]!.GetValue<double>().ShouldBe(0, 1e-9, name);
+    }
+
+    [Theory]
     [InlineData("rear.left=80", "unit")]
+    [InlineData("rear=full-dropo", "Did you mean full-droop?")]
+    [InlineData("rear=80mm", "no pose named 80mm")]
+    [InlineData("rear=80mm", "typed as rear.left=80mm")]
+    [InlineData("rear=full-droop,rear.left=1mm", "typed twice")]
     [InlineData("rear.lft=80mm", "Did you mean rear.left?")]
     [InlineData("rear.left", "says no coordinate")]
     [InlineData("rear.left=1mm,rear.left=2mm", "typed twice")]
@@ -102,6 +157,8 @@ public sealed class PoseTests
 
         shop.Run("pose", "inspection.yaml", "--at", "front.left=1mm,rear.left=x").Error.Split('\n').Count(l => l.StartsWith("error:", StringComparison.Ordinal)).ShouldBe(2);
     }
+
+    private static double[] Numbers(JsonNode list) => [.. list.AsArray().Select(v => v!.GetValue<double>())];
 
     private static JsonNode Pose(Workshop shop, string at)
     {

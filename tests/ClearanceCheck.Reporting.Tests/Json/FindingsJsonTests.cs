@@ -123,6 +123,8 @@ public sealed class FindingsJsonTests
     {
         InspectionResult result = SampleResult.Whole();
         Should.Throw<ArgumentException>(() => FindingsJson.Write(result with { Reach = [result.Reach[0] with { Highest = number }] }));
+        Should.Throw<ArgumentException>(() => FindingsJson.Write(result with { Travel = [SampleTravel.Rear(number)] }));
+        Should.Throw<ArgumentException>(() => TravelCsv.Write(result with { Travel = [SampleTravel.Rear(number)] }));
         Should.Throw<ArgumentException>(() => FindingsJson.Write(result with { Measurements = [result.Measurements[0] with { PointMm = new Geometry.Vector3d(0, number, 0) }] }));
         Should.Throw<ArgumentException>(() => FindingsJson.Write(result with { Exempt = [result.Exempt[0] with { RadiusMm = number }] }));
     }

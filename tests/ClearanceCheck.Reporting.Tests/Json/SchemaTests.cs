@@ -49,7 +49,7 @@ public sealed class SchemaTests
             // A pose is open by design: its names are the vehicle's coordinates, but its values are numbers.
             At(more, path)["unknownField"] = "x";
             IsValid(more).ShouldBeFalse(path);
-            if (path.EndsWith("/pose", StringComparison.Ordinal)) continue;
+            if (path.EndsWith("/pose", StringComparison.Ordinal) || path.EndsWith("/values", StringComparison.Ordinal)) continue;
             foreach (string name in At(valid, path).Select(p => p.Key))
             {
                 JsonNode less = valid.DeepClone();

@@ -32,6 +32,7 @@ internal static class HostileResult
             Exempt = [new ExemptZone([text, text], text, 3, text)],
             Assumptions = [new Assumption(text, text)],
             Reach = [new ReachCard(text, text, "mm", -1, 1, text, text)],
+            Travel = [.. whole.Travel.Take(1).Select(t => Of(t, text))],
             Measurements = [new MeasurementRow(text, text, null, 3, 1, true)],
             Provenance = whole.Provenance with { ProgramVersion = text, ReportId = text, Inputs = [new InputFile(text, 3, text)], Settings = [new Setting(text, text)] },
         };
@@ -54,6 +55,19 @@ internal static class HostileResult
         Assumes = [text],
         Shields = [text],
         Evidence = finding.Evidence is { } evidence ? Of(evidence, text) : null,
+    };
+
+    private static TravelTable Of(TravelTable table, string text) => table with
+    {
+        Axle = text,
+        Columns = [.. table.Columns[..^1], new TravelColumn("x" + text, text, "mm")],
+        Rows = [.. table.Rows.Select(r => r with
+        {
+            Label = text,
+            EndedBy = [.. r.EndedBy.Take(1).Select(_ => new TravelEnd(text, text, true))],
+            Passed = [.. r.Passed.Select(p => new TravelPassed(text, text, p.BeyondMm))],
+        })],
+        Paths = [.. table.Paths.Select(p => p with { Label = text, Met = [.. p.Met.Select(m => m with { Id = text, Words = text })] })],
     };
 
     private static Evidence Of(Evidence evidence, string text) => evidence with

@@ -50,6 +50,7 @@ internal static class SampleResult
             new ReachCard("rear.left", "rear left wheel travel", "mm", -112.4, 88, "rear shock fully out", "rear bump stop"),
             new ReachCard("rear.right", "rear right wheel travel", "mm", -112.4, 88, "rear shock fully out", "rear bump stop"),
         ],
+        Travel = [SampleTravel.Rear(), SampleTravel.SteeredFront()],
         Measurements =
         [
             new MeasurementRow("parts/tailpipe/points/0", "-1240 mm, 412 mm, 618 mm", new Vector3d(-1240, 412, 618), null, 3, false),
@@ -85,6 +86,7 @@ internal static class SampleResult
         Exempt = [],
         Assumptions = [],
         Reach = [],
+        Travel = [],
         Measurements = [],
         Provenance = new Provenance
         {

@@ -1,0 +1,13 @@
+using ClearanceCheck.Kinematics.Attitude;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Cli.Poses;
+
+/// <summary>A shock or shaft in a pose.</summary>
+/// <param name="Part">Which.</param>
+/// <param name="Attitude">Its length and the turn of its line since ride height.</param>
+internal sealed record SpanPose(Part Part, SpanAttitude Attitude)
+{
+    /// <summary>Whether its line has joints whose bend matters.</summary>
+    public bool IsShaft => Part.Form is PartForm.Shaft;
+}
