@@ -1,7 +1,6 @@
 using System.Globalization;
 using ClearanceCheck.Inspecting.Evidencing;
 using ClearanceCheck.Kinematics;
-using ClearanceCheck.Kinematics.Reach;
 using ClearanceCheck.Units;
 using ClearanceCheck.Vehicles;
 

@@ -1,42 +1,28 @@
-using System.Collections.Immutable;
-using ClearanceCheck.Kinematics.Layouts;
-using ClearanceCheck.Kinematics.Steerings;
 using ClearanceCheck.Mechanics.Poses;
-using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Kinematics;
 
-/// <summary>What can be set of an axle: 0 left travel, 1 right travel, then steering, then wind-up, each where the axle has it.</summary>
-/// <param name="Box">Their ranges, mm or rad.</param>
-/// <param name="SteerIndex">The number of the steering; null for an axle that is not steered.</param>
-/// <param name="WrapIndex">The number of the wind-up; null where it is not looked at.</param>
-public sealed record AxleCoordinates(PoseBox Box, int? SteerIndex, int? WrapIndex)
+/// <summary>Which coordinate of an axle's pose is which: the two travels, the steering and the wind-up, wherever they stand in the list.</summary>
+/// <param name="Left">Place of the left wheel's travel; null when the axle has none.</param>
+/// <param name="Right">Place of the right wheel's travel; null when the axle has none.</param>
+/// <param name="Steer">Place of the steering, left positive: an angle, or the way of a rack; null for an axle that is not steered.</param>
+/// <param name="Wrap">Place of the wind-up on the springs; null where it is not looked at.</param>
+public sealed record AxleCoordinates(int? Left, int? Right, int? Steer, int? Wrap)
 {
-    /// <summary>The steering's number where there is one.</summary>
-    internal const int Steer = 2;
+    internal const string LeftEnding = "left", RightEnding = "right", SteerEnding = "steer", WrapEnding = "wrap";
 
-    public int Count => Box.Dimensions;
+    public static AxleCoordinates Of(AxleModule module) => Of(module.Axle.Name, module.Motion.Box);
 
-    internal static AxleCoordinates Of(AxleLayout layout, SteeringLinkage? steering, Axle axle, ReadOnlySpan<double> parameters)
+    /// <summary>Finds them by name: <c>rear.left</c>, <c>rear.right</c>, <c>front.steer</c>, <c>rear.wrap</c>.</summary>
+    public static AxleCoordinates Of(string axle, PoseBox box)
     {
-        double low = -axle.DroopLimit.At(parameters), high = axle.BumpLimit.At(parameters);
-        var coordinates = ImmutableArray.CreateBuilder<PoseCoordinate>();
-        coordinates.Add(new PoseCoordinate($"{axle.Name}.left", false, low, high));
-        coordinates.Add(new PoseCoordinate($"{axle.Name}.right", false, low, high));
-        int? steer = null, wrap = null;
-        if (axle.Steering is { } range)
-        {
-            bool isLength = steering?.IsLength(layout) ?? axle.FreeJoints.FirstOrDefault(j => j.Name == range.Joint)?.Kind == FreeJointKind.Slide;
-            steer = coordinates.Count;
-            coordinates.Add(new PoseCoordinate($"{axle.Name}.steer", !isLength, -range.Right, range.Left));
-        }
+        return new AxleCoordinates(Find(LeftEnding), Find(RightEnding), Find(SteerEnding), Find(WrapEnding));
 
-        if (layout.Wraps && axle.Wrap is { } wound)
+        int? Find(string ending)
         {
-            wrap = coordinates.Count;
-            coordinates.Add(new PoseCoordinate($"{axle.Name}.wrap", true, wound.LowRad, wound.HighRad));
+            for (int d = 0; d < box.Dimensions; d++)
+                if (box.Coordinates[d].Name == $"{axle}.{ending}") return d;
+            return null;
         }
-
-        return new AxleCoordinates(new PoseBox(coordinates), steer, wrap);
     }
 }

@@ -3,6 +3,7 @@ using ClearanceCheck.Geometry;
 using ClearanceCheck.Kinematics.Layouts;
 using ClearanceCheck.Kinematics.Steerings;
 using ClearanceCheck.Mechanics.Linkages;
+using ClearanceCheck.Mechanics.Poses;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Kinematics;
@@ -21,13 +22,14 @@ public static class AxleModuleBuilder
         ImmutableArray<string> bodies = Bodies(layout, steering, axle);
         int Number(string name) => Math.Max(0, bodies.IndexOf(name));
         var places = new LayoutPlaces(axle, parameters, Number);
-        AxleCoordinates coordinates = AxleCoordinates.Of(layout, steering, axle, parameters.Span);
-        Joint[] joints = [.. layout.Joints(places), .. steering?.Joints(layout, places, AxleCoordinates.Steer) ?? [], Travel(true), Travel(false)];
-        (Linkage? linkage, LinkageFault? fault) = Linkage.Build(bodies, [.. joints, .. Wrap(joints, Number(layout.TravelBody(axle, true)))], coordinates.Count);
+        PoseBox box = AxleBox.Of(layout, steering, axle, parameters.Span);
+        var coordinates = AxleCoordinates.Of(axle.Name, box);
+        Joint[] joints = [.. layout.Joints(places), .. coordinates.Steer is { } steer ? steering?.Joints(layout, places, steer) ?? [] : [], Travel(true), Travel(false)];
+        (Linkage? linkage, LinkageFault? fault) = Linkage.Build(bodies, [.. joints, .. Wrap(joints, Number(layout.TravelBody(axle, true)))], box.Dimensions);
         if (linkage is null) return (null, fault);
         ImmutableArray<Follower> followers = [.. vehicle.Parts.SelectMany(part => FollowersOf(vehicle, part, bodies, parameters))];
-        var motion = new LinkageMotion(linkage, coordinates.Box, AxleStops.Of(vehicle, axle, bodies, steering, parameters), followers);
-        return (new AxleModule(axle, [.. bodies, .. followers.Select(f => f.Name)], motion, coordinates), null);
+        var motion = new LinkageMotion(linkage, box, AxleStops.Of(vehicle, axle, bodies, steering, parameters), followers);
+        return (new AxleModule(axle, [.. bodies, .. followers.Select(f => f.Name)], motion), null);
 
         Joint Travel(bool left)
         {
@@ -38,7 +40,7 @@ public static class AxleModuleBuilder
 
         IEnumerable<Joint> Wrap(Joint[] own, int body)
         {
-            if (coordinates.WrapIndex is { } wrap) yield return new Joint.Torque("axle wrap", body, Vector3d.UnitY, wrap, LeafSpringLayout.WrapNmmPerRad(own));
+            if (coordinates.Wrap is { } wrap) yield return new Joint.Torque("axle wrap", body, Vector3d.UnitY, wrap, LeafSpringLayout.WrapNmmPerRad(own));
         }
     }
 

@@ -47,8 +47,8 @@ internal sealed record PoseAnswer(
         {
             PoseCoordinate c = module.Motion.Box.Coordinates[d];
             double met = c.IsAngle ? MetRad : MetMm;
-            if (pose[d] > c.High + met) yield return c.IsAngle ? $"end of the range of {c.Name}" : module.EndOfTravel(d, bump: true);
-            if (pose[d] < c.Low - met) yield return c.IsAngle ? $"end of the range of {c.Name}" : module.EndOfTravel(d, bump: false);
+            if (pose[d] > c.High + met) yield return module.EndOfTravel(d, high: true);
+            if (pose[d] < c.Low - met) yield return module.EndOfTravel(d, high: false);
         }
     }
 }

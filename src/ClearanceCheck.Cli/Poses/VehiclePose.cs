@@ -3,7 +3,6 @@ using ClearanceCheck.Cli.Inputs;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Kinematics;
 using ClearanceCheck.Kinematics.Attitude;
-using ClearanceCheck.Kinematics.Reach;
 using ClearanceCheck.Mechanics.Poses;
 using ClearanceCheck.Vehicles;
 

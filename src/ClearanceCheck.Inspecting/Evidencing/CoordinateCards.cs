@@ -1,6 +1,5 @@
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Kinematics;
-using ClearanceCheck.Kinematics.Reach;
 
 namespace ClearanceCheck.Inspecting.Evidencing;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Inspecting.Travel;
 using ClearanceCheck.Kinematics;
-using ClearanceCheck.Kinematics.Reach;
 using ClearanceCheck.Mechanics.Poses;
 using ClearanceCheck.Sweeping;
 

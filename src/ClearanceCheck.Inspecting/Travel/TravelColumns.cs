@@ -3,7 +3,6 @@ using ClearanceCheck.Geometry;
 using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Kinematics;
 using ClearanceCheck.Kinematics.Attitude;
-using ClearanceCheck.Kinematics.Reach;
 using ClearanceCheck.Mechanics.Poses;
 using ClearanceCheck.Vehicles;
 

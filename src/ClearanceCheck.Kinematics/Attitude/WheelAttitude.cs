@@ -1,4 +1,5 @@
 using ClearanceCheck.Geometry;
+using ClearanceCheck.Kinematics.Layouts;
 using ClearanceCheck.Mechanics.Poses;
 using ClearanceCheck.Vehicles;
 
@@ -34,7 +35,21 @@ public sealed record WheelAttitude(Vector3d Hub, Vector3d Axis, double CamberRad
         Vector3d axis = at.ApplyToDirection(MeasuredAxis(module.Axle, isLeft, parameters));
         (double camber, double toe) = CamberAndToe(axis, isLeft);
         return new WheelAttitude(
-            at.Apply(wheel.Hub.At(parameters)), axis, camber, toe, isLeft ? -toe : toe, null, wheel.HubToFenderRide?.At(parameters) - travelMm);
+            at.Apply(wheel.Hub.At(parameters)), axis, camber, toe, isLeft ? -toe : toe, Kingpin(module, isLeft, pose, parameters)?.CasterRad, wheel.HubToFenderRide?.At(parameters) - travelMm);
+    }
+
+    /// <summary>Caster and inclination of the line about which a wheel is steered, rad; null where it was not measured.</summary>
+    /// <remarks>With u from its lower to its upper point: caster atan2(-u_x, u_z), plus when the top leans to the rear; inclination atan2(-side u_y, u_z), plus when it leans inboard.</remarks>
+    /// <param name="module">Its axle.</param>
+    /// <param name="isLeft">Which of the two.</param>
+    /// <param name="pose">Solved.</param>
+    /// <param name="parameters">The parameter values that the axle was made with.</param>
+    public static (double CasterRad, double InclinationRad)? Kingpin(AxleModule module, bool isLeft, SolvedPose pose, ReadOnlySpan<double> parameters)
+    {
+        if (LayoutCatalogue.Of(module.Axle).KingpinOf(module.Axle, isLeft) is not var (lower, upper, body)) return null;
+        RigidMotion at = BodyLine.Of(module, pose, $"{module.Axle.Name}/{body}");
+        Vector3d up = at.ApplyToDirection(module.Axle.Points[upper].At(parameters) - module.Axle.Points[lower].At(parameters));
+        return (Trigonometry.Atan2(-up.X, up.Z), Trigonometry.Atan2((isLeft ? -1 : 1) * up.Y, up.Z));
     }
 
     /// <summary>Camber and toe of an outward spin axis, rad; see the remarks of this type.</summary>
@@ -44,11 +59,11 @@ public sealed record WheelAttitude(Vector3d Hub, Vector3d Axis, double CamberRad
         return (-Trigonometry.Asin(axis.Z), Trigonometry.Atan2(axis.X, side * axis.Y));
     }
 
-    // Where both hubs are on one body the two make the axis; else it is taken as square to the centre plane as measured.
+    // Where one body reaches from hub to hub the two make the axis; else it is taken as square to the centre plane as measured.
     private static Vector3d MeasuredAxis(Axle axle, bool isLeft, ReadOnlySpan<double> parameters)
     {
         Vector3d square = isLeft ? Vector3d.UnitY : -Vector3d.UnitY;
-        if (axle.Left.Body != axle.Right.Body) return square;
+        if (axle.Left.Body != axle.Right.Body && !(LayoutCatalogue.Of(axle) is { IsSolid: true } and not FreeLayout)) return square;
         Vector3d own = (isLeft ? axle.Left : axle.Right).Hub.At(parameters), other = (isLeft ? axle.Right : axle.Left).Hub.At(parameters);
         return (own - other).NormalizedOr(square);
     }

@@ -47,6 +47,12 @@ public abstract class AxleLayout
     /// <summary>The body that carries a wheel's kingpin, without the axle's name; null where the knuckle hangs on balls.</summary>
     public virtual string? KingpinBody(bool isLeft) => "axle";
 
+    /// <summary>The points that the line goes through about which a knuckle turns, lower one first, and the body they ride on, without the axle's name; null where none are measured.</summary>
+    public virtual (string Lower, string Upper, string Body)? KingpinOf(Axle axle, bool isLeft) =>
+        axle.Points.ContainsKey($"kingpin-{Side(isLeft)}-lower") && KingpinBody(isLeft) is { } body
+            ? ($"kingpin-{Side(isLeft)}-lower", $"kingpin-{Side(isLeft)}-upper", body)
+            : null;
+
     /// <summary>The knuckle's name, without the axle's.</summary>
     public static string Knuckle(bool isLeft) => $"knuckle-{Side(isLeft)}";
 

@@ -25,7 +25,7 @@ public sealed class BeamAxleSimpleLayout : AxleLayout
     public override ImmutableArray<LayoutPoint> Points { get; } =
     [
         .. Hubs(_ => "axle"),
-        new("arm-pivot-side", "any point on the side of the axle where the arms go to: ahead of it or behind it", Vehicle.Chassis),
+        new("arm-pivot-side", "the place of an arm's pivot on the frame, roughly: what counts is whether it lies ahead of the axle or behind it", Vehicle.Chassis),
         .. LinkEnds("track-bar", "the track bar"),
     ];
 

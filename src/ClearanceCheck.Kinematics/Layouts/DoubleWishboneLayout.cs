@@ -38,6 +38,9 @@ public sealed class DoubleWishboneLayout : AxleLayout
 
     public override string? KingpinBody(bool isLeft) => null;
 
+    public override (string Lower, string Upper, string Body)? KingpinOf(Axle axle, bool isLeft) =>
+        ($"lower-ball-{Side(isLeft)}", $"upper-ball-{Side(isLeft)}", Knuckle(isLeft));
+
     public override IEnumerable<Joint> Joints(LayoutPlaces places)
     {
         foreach (bool left in Sides)

@@ -20,6 +20,7 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
 {
     // A stop this near, mm, holds the pose.
     private const double ActiveMm = 0.05;
+    private const double RadPerMm = 1 / 500.0;
 
     /// <summary>Uncertainty, shares and active stops of a least value.</summary>
     /// <param name="parts">The parts measured.</param>
@@ -42,9 +43,11 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
         }
 
         double total = variances.Values.Sum();
-        List<Constraint> ends = [.. constraints.Where(c => c.Coordinate is not null && c.Multiplier > 0)];
-        IEnumerable<Constraint> leaning = constraints.Where(c => c.Coordinate is null).Concat(ends);
-        return new PoseUncertainty(Math.Sqrt(total), Shares(variances, total), [.. leaning.Select(c => c.Name)], ends.Count > 0);
+        // A lock and a wind-up are typed as what they are; the end of a travel is only how far somebody looked.
+        List<Constraint> faces = [.. constraints.Where(c => c.Coordinate is not null && c.Multiplier > 0)];
+        IEnumerable<Constraint> leaning = constraints.Where(c => c.Coordinate is null).Concat(faces);
+        return new PoseUncertainty(
+            Math.Sqrt(total), Shares(variances, total), [.. leaning.Select(c => c.Name)], faces.Exists(c => module!.IsTravel(c.Coordinate!.Value)));
     }
 
     // Half the change of the least value when the parameter goes from one standard uncertainty below to one above.
@@ -113,15 +116,16 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
     // The box's own faces: how far the file says to look.
     private IEnumerable<Constraint> Limits(ImmutableArray<double> pose)
     {
-        Axle axle = module!.Axle;
         for (int d = 0; d < pose.Length; d++)
         {
-            double at = pose[d];
-            PoseCoordinate c = module.Motion.Box.Coordinates[d];
-            if (c.High - at <= ActiveMm)
-                yield return new Constraint(module.EndOfTravel(d, bump: true), s => axle.BumpLimit.At(s.Parameters.Span) - at) { Coordinate = d, FaceSign = -1 };
-            else if (at - c.Low <= ActiveMm)
-                yield return new Constraint(module.EndOfTravel(d, bump: false), s => axle.DroopLimit.At(s.Parameters.Span) + at) { Coordinate = d, FaceSign = 1 };
+            (int number, double at) = (d, pose[d]);
+            PoseCoordinate c = module!.Motion.Box.Coordinates[d];
+            double active = c.IsAngle ? ActiveMm * RadPerMm : ActiveMm;
+            // The box of a changed vehicle has its faces elsewhere where they were typed with a give or take.
+            if (c.High - at <= active)
+                yield return new Constraint(module.EndOfTravel(d, high: true), s => s.Module!.Motion.Box.Coordinates[number].High - at) { Coordinate = d, FaceSign = -1 };
+            else if (at - c.Low <= active)
+                yield return new Constraint(module.EndOfTravel(d, high: false), s => at - s.Module!.Motion.Box.Coordinates[number].Low) { Coordinate = d, FaceSign = 1 };
         }
     }
 

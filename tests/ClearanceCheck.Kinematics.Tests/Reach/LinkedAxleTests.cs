@@ -60,7 +60,7 @@ public sealed class LinkedAxleTests
     {
         AxleModule module = Module(onlyStrap: true);
 
-        ExtremePoses.Find(module, "left-bump")!.Holds.Single().Name.ShouldBe(module.EndOfTravel(0, bump: true));
+        ExtremePoses.Find(module, "left-bump")!.Holds.Single().Name.ShouldBe(module.EndOfTravel(0, high: true));
     }
 
     private static AxleModule Module(bool onlyStrap = false)
