@@ -51,7 +51,7 @@ public static class Inspector
             NotInspected = NotInspected.List(motion, planned, reach),
             MatchedNothing = plan.MatchedNothing,
             Exempt = plan.Exempt,
-            Assumptions = [.. vehicle.Assumptions.Concat(PointComparison.Of(motion)).Select(a => new Assumption(a.Path, a.Text))],
+            Assumptions = [.. vehicle.Assumptions.Concat(PointComparison.Of(motion)).Concat(MirrorComparison.Of(motion)).Select(a => new Assumption(a.Path, a.Text))],
             Reach = reach,
             Measurements = MeasurementRows.Of(vehicle),
             Provenance = ProvenanceBuilder.Build(request, motion, measurements, planned.Count(p => p.IsUncovered)),
