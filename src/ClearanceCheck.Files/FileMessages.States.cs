@@ -15,7 +15,7 @@ internal static partial class FileMessages
     public static void NotTiedToRide(DiagnosticBag bag, SourceSpan place, string corner, string state, bool rideIsMissing) => bag.Add(Diagnostic.Error(
         "file.not-tied-to-ride",
         place,
-        $"Points were measured in the state {state}, and how far that is from ride height at {corner} is not known.",
+        $"What was measured in the state {state} has no place on the axle: how far that is from ride height at {corner} is not known.",
         $"Write `hub-to-fender: {{ {corner}: ... }}` in the state {(rideIsMissing ? MeasuringStates.Ride : state)}."));
 
     public static void NoCorner(DiagnosticBag bag, Placed<string> corner) => bag.Add(Diagnostic.Error(

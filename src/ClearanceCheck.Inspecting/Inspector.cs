@@ -53,7 +53,7 @@ public static class Inspector
             NotInspected = NotInspected.List(motion, planned, reach, travel),
             MatchedNothing = plan.MatchedNothing,
             Exempt = plan.Exempt,
-            Assumptions = [.. vehicle.Assumptions.Concat(PointComparison.Of(motion)).Select(a => new Assumption(a.Path, a.Text))],
+            Assumptions = [.. vehicle.Assumptions.Concat(PointComparison.Of(motion)).Concat(MirrorComparison.Of(motion)).Select(a => new Assumption(a.Path, a.Text))],
             Reach = reach,
             Travel = travel,
             Measurements = MeasurementRows.Of(vehicle),

@@ -119,6 +119,17 @@ public sealed class MirrorTests
     }
 
     [Fact]
+    public void An_image_of_something_on_a_body_of_one_side_rides_on_that_of_the_other()
+    {
+        Vehicle vehicle = FaultyFile.Read(
+            (FreeLayout.ThreeLink, FreeLayout.Text("within: 3 mm").Replace("bodies: [ axle ]", "bodies: [ axle, arm-left, arm-right ]", StringComparison.Ordinal)),
+            Shock, NoRightShock, ("lower: { body: rear/axle, at: [-660, 470, -455] }", "lower: { body: rear/arm-left, at: [-660, 470, -455] }")).Vehicle.ShouldNotBeNull();
+
+        Part(vehicle, "rear-damper-left").Form.Ends.Select(e => e.Body).ShouldBe(["chassis", "rear/arm-left"]);
+        Part(vehicle, "rear-damper-right").Form.Ends.Select(e => e.Body).ShouldBe(["chassis", "rear/arm-right"]);
+    }
+
+    [Fact]
     public void What_is_listed_or_typed_covers_every_number_of_a_mirrored_model()
     {
         Vehicle vehicle = FaultyFile.Read([.. Axle, Shock, NoRightShock]).Vehicle.ShouldNotBeNull();

@@ -100,6 +100,46 @@ public sealed class StateFaultTests
     }
 
     [Fact]
+    public void A_point_compared_in_a_state_that_is_not_tied_to_ride_height_is_said()
+    {
+        InspectionReading reading = FaultyFile.Read((Hanging, HalfFlexed), (Points, "      flexed: { hub-left: [-604, 738, -290] }\n" + Points));
+
+        reading.Vehicle.ShouldBeNull();
+        Golden.Matches("compared-not-tied-to-ride", reading.Messages());
+    }
+
+    [Fact]
+    public void A_gap_on_an_axle_in_a_state_that_is_not_tied_to_ride_height_is_said()
+    {
+        InspectionReading reading = FaultyFile.Read((Hanging, HalfFlexed), (Gap, "gaps: { g: { between: [ tailpipe, rear-axle-tube ], in: flexed, is: 8 mm, how: tape } }\n" + Gap));
+
+        reading.Vehicle.ShouldBeNull();
+        Golden.Matches("gap-not-tied-to-ride", reading.Messages());
+    }
+
+    [Fact]
+    public void A_mirror_image_on_a_body_that_is_not_there_is_refused()
+    {
+        InspectionReading reading = FaultyFile.Read(
+            (FreeLayout.ThreeLink, FreeLayout.Text("within: 3 mm").Replace("bodies: [ axle ]", "bodies: [ axle, arm-left ]", StringComparison.Ordinal)),
+            (LeftShock, "  rear-damper:\n    kind: shock\n    side: left\n"), (ShockEnd, "lower: { body: rear/arm-left, at: [-660, 470, -455] }"));
+
+        reading.Vehicle.ShouldBeNull();
+        Golden.Matches("no-such-image", reading.Messages());
+    }
+
+    [Fact]
+    public void A_mirror_image_with_the_id_of_a_part_that_the_axle_makes_is_refused()
+    {
+        InspectionReading reading = FaultyFile.Read(
+            ("    layout: three-link\n", "    layout: three-link\n    links: { lower-link-right: 51 mm }\n"),
+            (LeftShock, "  rear-lower-link:\n    kind: link\n    side: left\n    outside-diameter: 51 mm\n    first: { body: chassis, at: [1, 2, 3] }\n    second: { body: rear/axle, at: [100, 2, 3] }\n" + LeftShock));
+
+        reading.Vehicle.ShouldBeNull();
+        Golden.Matches("image-made-by-axle", reading.Messages());
+    }
+
+    [Fact]
     public void A_free_layout_is_not_mirrored()
     {
         InspectionReading reading = FaultyFile.Read((FreeLayout.ThreeLink, FreeLayout.Text("side: left")));

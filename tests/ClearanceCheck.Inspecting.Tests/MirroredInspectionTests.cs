@@ -1,6 +1,8 @@
+using System.Globalization;
 using System.Text;
 using ClearanceCheck.Documents;
 using ClearanceCheck.Files;
+using ClearanceCheck.Geometry;
 using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Kinematics;
 using ClearanceCheck.Quantities.Propagation;
@@ -22,7 +24,8 @@ public sealed class MirroredInspectionTests
         ("at: [-660, -470, -457]", "at: [-660, -470, -455]"),
         ("at: [-606, -455, -347]", "at: [-606, -455, -345]"));
 
-    private static readonly Vehicle Mirrored = Read(
+    private static readonly (string, string)[] OneSide =
+    [
         ("    layout: three-link\n", "    layout: three-link\n    side: left\n    mirror-within: 0 mm\n"),
         ("        hub-left:", "        hub:"),
         ("        lower-link-left-", "        lower-link-"),
@@ -31,7 +34,10 @@ public sealed class MirroredInspectionTests
         ("  rear-shock-left:\n    kind: shock\n", "  rear-shock:\n    kind: shock\n    side: left\n    mirror-within: 0 mm\n"),
         (Block("rear-shock-right", "rear-bump-stop-left"), ""),
         ("  rear-bump-stop-left:\n    kind: bump-stop\n", "  rear-bump-stop:\n    kind: bump-stop\n    side: left\n    mirror-within: 0 mm\n"),
-        (Block("rear-bump-stop-right", "rear-axle-tube"), ""));
+        (Block("rear-bump-stop-right", "rear-axle-tube"), ""),
+    ];
+
+    private static readonly Vehicle Mirrored = Read(OneSide);
 
     [Fact]
     public void One_side_and_its_mirror_give_the_same_values_as_both_sides_typed()
@@ -48,7 +54,7 @@ public sealed class MirroredInspectionTests
     public void Every_reading_that_moves_a_value_is_propagated(double mirrorWithin)
     {
         Vehicle vehicle = Mirrored.With(p => p.ValueMm == 0 && p.HalfWidthMm == 0 ? p with { HalfWidthMm = mirrorWithin } : p);
-        VehicleMotion motion = VehicleMotion.Build(vehicle, vehicle.Parameters.Nominal.ToArray()).Motion.ShouldNotBeNull();
+        VehicleMotion motion = Move(vehicle);
         Part line = vehicle.Parts.Single(p => p.Id == "axle-brake-line"), right = vehicle.Parts.Single(p => p.Id == "rear-shock-right");
         MeasuredPoint onAxle = ((PartForm.Chain)line.Form).Path[3], onFrame = ((PartForm.Shock)right.Form).Upper.At;
         double[] pose = [20, -30];
@@ -75,6 +81,31 @@ public sealed class MirroredInspectionTests
             return Distance(new Snapshot(moved.Parameters, moved.Modules[0], moved.Modules[0].Motion.At((ReadOnlySpan<double>)pose)));
         }
     }
+
+    [Fact]
+    public void A_point_seen_at_ride_height_is_placed_first_and_mirrored_then()
+    {
+        VehicleMotion motion = Move(Both);
+        Vector3d seen = motion.Modules[0].Motion.At([0, 0])[1].Apply(new Vector3d(-660, 470, -455));
+        string end = string.Create(CultureInfo.InvariantCulture, $"lower: {{ body: rear/axle, at: [{seen.X:F11}, {seen.Y:F11}, {seen.Z:F11}], in: ride }}");
+
+        VehicleMotion placed = Move(Read([.. OneSide, ("lower: { body: rear/axle, at: [-660, 470, -455] }", end)]));
+
+        Lower(placed, "rear-shock-left").At(placed.Parameters.Span).X.ShouldBe(-660, 1e-9);
+        (Lower(placed, "rear-shock-right").At(placed.Parameters.Span) - new Vector3d(-660, -470, -455)).Length.ShouldBeLessThan(1e-9);
+    }
+
+    [Fact]
+    public void An_axle_that_its_track_bar_moves_aside_is_said_where_it_is_mirrored()
+    {
+        OneLine.Inspect(Mirrored).Assumptions.Where(a => a.Text.StartsWith("From the state hanging to ride height the axle rear moves ", StringComparison.Ordinal))
+            .Select(a => a.Path).ShouldBe(["axles/rear/mirror", "parts/rear-shock-right", "parts/rear-bump-stop-right"]);
+        OneLine.Inspect(Both).Assumptions.ShouldNotContain(a => a.Text.Contains("mirror", StringComparison.Ordinal));
+    }
+
+    private static MeasuredPoint Lower(VehicleMotion motion, string id) => motion.Vehicle.Parts.Single(p => p.Id == id).Form.Ends[1].At;
+
+    private static VehicleMotion Move(Vehicle vehicle) => VehicleMotion.Build(vehicle, vehicle.Parameters.Nominal.ToArray()).Motion.ShouldNotBeNull();
 
     private static string Block(string from, string to)
     {

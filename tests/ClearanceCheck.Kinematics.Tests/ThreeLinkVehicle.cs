@@ -25,6 +25,8 @@ internal sealed class ThreeLinkVehicle
 
     public double Within { get; init; } = 2;
 
+    public double HubsAside { get; init; }
+
     public double MirrorSign { get; init; } = 1;
 
     public List<Part> Parts { get; } = [];
@@ -33,8 +35,10 @@ internal sealed class ThreeLinkVehicle
 
     public static Vector3d HubRight { get; } = new(0, -795, 0);
 
-    public Vehicle Build(string layout, int rods = 4)
+    public Vehicle Build(string layout, int rods = 4, MeasuredPoint? mirroredHub = null)
     {
+        Wheel left = Wheel(HubLeft), right = Wheel(HubRight);
+        if (mirroredHub is { } deviation) right = right with { Hub = left.Hub.Mirrored(deviation) };
         bool free = layout == "free";
         var points = ImmutableSortedDictionary.CreateBuilder<string, MeasuredPoint>(StringComparer.Ordinal);
         var joints = ImmutableArray.CreateBuilder<FreeJoint>();
@@ -62,8 +66,8 @@ internal sealed class ThreeLinkVehicle
                     Points = points.ToImmutable(),
                     FreeBodies = free ? ["axle"] : [],
                     FreeJoints = free ? joints.ToImmutable() : [],
-                    Left = Wheel(HubLeft),
-                    Right = Wheel(HubRight),
+                    Left = left,
+                    Right = right,
                     DroopLimit = builder.Length("droop", Limit, 2, true),
                     BumpLimit = builder.Length("bump", Limit, 2, true),
                 },
@@ -76,9 +80,11 @@ internal sealed class ThreeLinkVehicle
 
     public MeasuredLength Length(double mm) => builder.Length("length", mm, 2, false);
 
+    public MeasuredPoint Deviation(double within) => builder.Point("deviation", Vector3d.Zero, within, false);
+
     private Wheel Wheel(Vector3d hub) => new(
         "rear/axle",
-        Point("hub", hub),
+        Point("hub", new Vector3d(hub.X, hub.Y + HubsAside, hub.Z)),
         HubToFenderMeasured == 0 ? null : builder.Length("measured", HubToFenderMeasured, 2, false),
         HubToFenderRide == 0 ? null : builder.Length("ride", HubToFenderRide, 2, false));
 
