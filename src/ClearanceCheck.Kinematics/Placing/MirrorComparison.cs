@@ -34,14 +34,14 @@ public static class MirrorComparison
         if (!module.Axle.Left.Hub.IsMirrored && !module.Axle.Right.Hub.IsMirrored) return ((left.Y + right.Y) / 2, true);
         SolvedPose ride = module.Motion.At((ReadOnlySpan<double>)new double[module.Motion.Box.Dimensions]);
         if (!ride.IsSolved) return null;
-        RigidMotion body = ride[module.Bodies.IndexOf(module.Axle.Left.Body)];
-        return ((body.Apply(left).Y + body.Apply(right).Y) / 2, false);
+        RigidMotion Wheel(Wheel wheel) => ride[module.Bodies.IndexOf(wheel.Body)];
+        return ((Wheel(module.Axle.Left).Apply(left).Y + Wheel(module.Axle.Right).Apply(right).Y) / 2, false);
     }
 
     private static IEnumerable<(string Path, string What, double WithinMm)> Images(VehicleMotion motion, Axle axle)
     {
         Vehicle vehicle = motion.Vehicle;
-        MeasuredPoint[] points = [.. axle.Points.Where(p => p.Value.IsMirrored && PosedPoints.BodyOf(axle, p.Key) != Vehicle.Chassis).Select(p => p.Value)];
+        MeasuredPoint[] points = [.. axle.Points.Where(p => p.Value.IsMirrored && PosedPoints.BodyOf(axle, p.Key, motion.Parameters.Span) != Vehicle.Chassis).Select(p => p.Value)];
         if (points.Length > 0) yield return ($"axles/{axle.Name}/mirror", "the mirror images on it", WithinMm(vehicle, points[0]));
         foreach (Part part in vehicle.Parts)
             if (part.Form.Ends.FirstOrDefault(e => e.At.IsMirrored && e.Body.StartsWith(axle.Name + "/", StringComparison.Ordinal)) is { } end)

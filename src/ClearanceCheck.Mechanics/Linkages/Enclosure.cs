@@ -16,7 +16,8 @@ namespace ClearanceCheck.Mechanics.Linkages;
 /// </remarks>
 internal sealed class Enclosure
 {
-    private const int MaximumTries = 8;
+    private const int MaximumTries = 24;
+    private const int MostInOrthants = 3;
     // Stored poses are as near as this to the solution.
     private const double RoundingMm = 1e-8;
     private readonly Linkage linkage;
@@ -87,16 +88,17 @@ internal sealed class Enclosure
 
     private bool ProveSolution(double[] inverse, double[] centreSettings, double[] halfWidths, double loosest)
     {
-        Interval[] predictor = Times(slope, halfWidths);
-        Interval[] offset = Precondition(inverse, Bound(predictor, centreSettings, halfWidths));
+        Interval[] predictor = Times(slope, [.. halfWidths.Select(Interval.Symmetric)]);
+        Interval[] offset = Precondition(inverse, Bound(centreSettings, halfWidths));
         for (int i = 0; i < n; i++) offset[i] = -offset[i];
         Interval[] v = Inflate(offset);
         for (int attempt = 0; attempt < MaximumTries; attempt++)
         {
             for (int i = 0; i < n; i++) box[i] = predictor[i] + v[i];
             if (!box.All(b => b.IsFinite)) return false;
-            Interval[] defect = Defect(inverse);
+            Interval[] defect = Defect(inverse, Jacobian(v, centreSettings, halfWidths));
             if (!(Norm(defect, Weights(defect)) < loosest)) return false;
+
             var next = new Interval[n];
             bool inside = true;
             for (int i = 0; i < n; i++)
@@ -121,24 +123,45 @@ internal sealed class Enclosure
         return false;
     }
 
-    // F(A d, s0 + d) over the block by its second-order Taylor form along d.
-    private Interval[] Bound(Interval[] predictor, double[] centreSettings, double[] halfWidths)
+    // F(A d, s0 + d) over the block by its second-order Taylor form along d, orthant by orthant: each way from the centre stays in one.
+    private Interval[] Bound(double[] centreSettings, double[] halfWidths)
     {
         int d = centreSettings.Length;
         var u = new Taylor2<Interval>[n];
         var s = new Taylor2<Interval>[d];
-        var centre = new Taylor2<Interval>[n];
-        var over = new Taylor2<Interval>[n];
-        for (int i = 0; i < n; i++) u[i] = new(Interval.Zero, predictor[i], Interval.Zero);
-        for (int k = 0; k < d; k++) s[k] = new(Interval.From(centreSettings[k]), Interval.Symmetric(halfWidths[k]), Interval.Zero);
-        linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, loads, u), s, centre);
-        for (int i = 0; i < n; i++) u[i] = new(predictor[i], predictor[i], Interval.Zero);
-        for (int k = 0; k < d; k++) s[k] = new(pose[k], Interval.Symmetric(halfWidths[k]), Interval.Zero);
-        linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, loads, u), s, over);
-        var bound = new Interval[n];
-        Interval[] slopeLeft = SlopeAtCentre(centreSettings, halfWidths);
-        for (int i = 0; i < n; i++) bound[i] = centre[i].Value + slopeLeft[i] + (over[i].Second * Interval.From(0.5));
+        var residual = new Taylor2<Interval>[n];
+        for (int i = 0; i < n; i++) u[i] = default;
+        for (int k = 0; k < d; k++) s[k] = Taylor2<Interval>.From(centreSettings[k]);
+        linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, loads, u), s, residual);
+        Interval[] bound = [.. residual.Select(r => r.Value)], slopeLeft = SlopeAtCentre(centreSettings, halfWidths);
+        var bend = new Interval[n];
+        bool started = false;
+        foreach (Interval[] way in Orthants(halfWidths))
+        {
+            Interval[] predictor = Times(slope, way);
+            for (int i = 0; i < n; i++) u[i] = new(predictor[i], predictor[i], Interval.Zero);
+            for (int k = 0; k < d; k++) s[k] = new(Interval.From(centreSettings[k]) + way[k], way[k], Interval.Zero);
+            linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, loads, u), s, residual);
+            for (int i = 0; i < n; i++) bend[i] = started ? Interval.Hull(bend[i], residual[i].Second) : residual[i].Second;
+            started = true;
+        }
+
+        for (int i = 0; i < n; i++) bound[i] += slopeLeft[i] + (bend[i] * Interval.From(0.5));
         return bound;
+    }
+
+    // Displacements by the signs of their coordinates: what moves together in a body's unknowns is told apart less far over half the way.
+    private static IEnumerable<Interval[]> Orthants(double[] halfWidths)
+    {
+        int d = halfWidths.Length;
+        if (d > MostInOrthants)
+        {
+            yield return [.. halfWidths.Select(Interval.Symmetric)];
+            yield break;
+        }
+
+        for (int signs = 0; signs < 1 << d; signs++)
+            yield return [.. halfWidths.Select((h, k) => ((signs >> k) & 1) == 0 ? new Interval(0, h) : new Interval(-h, 0))];
     }
 
     // The slope of F(A d) at the centre, direction by direction, so that its cancellation is seen: only rounding remains.
@@ -158,9 +181,8 @@ internal sealed class Enclosure
     }
 
     // I - C F_u over the block.
-    private Interval[] Defect(double[] inverse)
+    private Interval[] Defect(double[] inverse, Interval[] jacobian)
     {
-        Interval[] jacobian = Jacobian();
         var defect = new Interval[n * n];
         for (int i = 0; i < n; i++) defect[(i * n) + i] = Interval.From(1);
         for (int k = 0; k < n; k++)
@@ -175,7 +197,22 @@ internal sealed class Enclosure
         return defect;
     }
 
-    private Interval[] Jacobian()
+    private Interval[] Jacobian(Interval[] v, double[] centreSettings, double[] halfWidths)
+    {
+        Interval[]? hull = null;
+        foreach (Interval[] way in Orthants(halfWidths))
+        {
+            Interval[] over = Times(slope, way);
+            for (int i = 0; i < n; i++) over[i] += v[i];
+            Interval[] own = Jacobian(over, [.. way.Select((w, k) => Interval.From(centreSettings[k]) + w)]);
+            for (int i = 0; hull is not null && i < own.Length; i++) own[i] = Interval.Hull(own[i], hull[i]);
+            hull = own;
+        }
+
+        return hull!;
+    }
+
+    private Interval[] Jacobian(Interval[] box, Interval[] pose)
     {
         var jacobian = new Interval[n * n];
         var u = new Tangent<Interval>[n];
@@ -197,7 +234,7 @@ internal sealed class Enclosure
     private bool ProveDerivatives(double[] inverse)
     {
         int d = pose.Length;
-        Interval[] defect = Defect(inverse);
+        Interval[] defect = Defect(inverse, Jacobian(box, pose));
         var jets = new MotionJet<Interval>[d][];
         for (int k = 0; k < d; k++)
         {
@@ -321,12 +358,12 @@ internal sealed class Enclosure
         return s;
     }
 
-    private Interval[] Times(double[] matrix, double[] halfWidths)
+    private Interval[] Times(double[] matrix, Interval[] way)
     {
-        int d = halfWidths.Length;
+        int d = way.Length;
         var product = new Interval[n];
         for (int i = 0; i < n; i++)
-            for (int k = 0; k < d; k++) product[i] += Interval.From(matrix[(i * d) + k]) * Interval.Symmetric(halfWidths[k]);
+            for (int k = 0; k < d; k++) product[i] += Interval.From(matrix[(i * d) + k]) * way[k];
         return product;
     }
 

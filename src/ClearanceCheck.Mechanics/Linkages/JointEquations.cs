@@ -46,7 +46,7 @@ internal static class JointEquations
                 break;
             case Joint.Leaf leaf:
                 Vector3<T> tip = LeafShape.Tip(leaf, at, out _, out _, out _);
-                residual[0] = LeafShape.Length(tip.X, tip.Z) - T.From(LeafShape.MeasuredLengthMm(leaf));
+                residual[0] = tip.X - LeafShape.Along(tip.Z, LeafShape.MeasuredLengthMm(leaf));
                 break;
             case Joint.Travel travel:
                 residual[0] = at.Point(travel.Body, travel.Point).Z - T.From(travel.Point.Z - travel.RideOffsetMm) - settings[travel.Coordinate];

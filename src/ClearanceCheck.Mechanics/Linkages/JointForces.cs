@@ -45,8 +45,7 @@ internal static class JointForces
                 break;
             case Joint.Leaf leaf:
                 Vector3<T> tip = LeafShape.Tip(leaf, at, out Vector3<T> x, out _, out Vector3<T> z);
-                (T byX, T byZ) = LeafShape.LengthSlope(tip.X, tip.Z);
-                OnSeat(leaf, ((x * byX) + (z * byZ)) * loads[0], at, on);
+                OnSeat(leaf, (x - (z * LeafShape.AlongSlope(tip.Z, LeafShape.MeasuredLengthMm(leaf)))) * loads[0], at, on);
                 break;
             case Joint.Turn turn:
                 (int turnParent, Vector3<T> line) = at.Line(turn.Body);
@@ -83,11 +82,8 @@ internal static class JointForces
                 AddBushing(bushing, at, loads, reference, on);
                 break;
             case Joint.Leaf leaf:
-                Vector3<T> tip = LeafShape.Tip(leaf, at, out Vector3<T> x, out Vector3<T> y, out Vector3<T> z);
-                (T byX, T byZ) = LeafShape.CurvatureSlope(tip.X, tip.Z);
-                double length = LeafShape.MeasuredLengthMm(leaf);
-                T bending = loads[0] * T.From(0.5 * length * length);
-                OnSeat(leaf, (x * (byX * bending)) + (y * loads[1]) + (z * (byZ * bending)), at, on);
+                Vector3<T> tip = LeafShape.Tip(leaf, at, out _, out Vector3<T> y, out Vector3<T> z);
+                OnSeat(leaf, (y * loads[1]) + (z * (LeafShape.TurnSlope(tip.Z, LeafShape.MeasuredLengthMm(leaf)) * loads[0])), at, on);
                 break;
         }
     }

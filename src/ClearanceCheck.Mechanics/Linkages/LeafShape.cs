@@ -1,52 +1,76 @@
+using System.Collections.Immutable;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Mechanics.Numbers;
 
 namespace ClearanceCheck.Mechanics.Linkages;
 
-/// <summary>Half of a leaf spring as an arc of one curvature: what its tip says of its curvature and length.</summary>
+/// <summary>Half of a leaf spring as an arc of one curvature and fixed length: where its tip can be, and how it is bent there.</summary>
 /// <remarks>
 /// A spring of uniform strength, thick where it is clamped and thin at the eye, takes the same curvature all along (common practice: leaves are
-/// graded so). An arc that leaves its clamp along x and ends at (x, z) turns by twice the angle t of its chord, tan t = z / x, so with q = (z / x)^2
-///     length = x (1 + q) atan(z / x) / (z / x),   curvature = 2 z / (x^2 + z^2).
-/// Geometry of the tangent and the chord of a circle, derived; tested against an integration of the beam.
+/// graded so). An arc of length a that turns by p ends at x = a sin(p) / p along its clamp and z = a (1 - cos(p)) / p square to it. With
+/// s = (z / a)^2 both are power series in s: x = a G(s), and p = 2 (z / a) H(s). Their coefficients come from reverting s(p^2) in exact fractions
+/// (Lagrange's formula; derived, tested against the closed form and against an integration of the beam). Told by z alone, an interval of
+/// places does not count z twice; what the series leave out is below 1e-13 up to <see cref="Steepest"/>.
 /// </remarks>
 public static class LeafShape
 {
+    /// <summary>The largest s: a tip that has risen by two fifths of the leaf's length; real ones stay far below.</summary>
+    private const double Steepest = 0.17;
+
+    private static readonly ImmutableArray<double> AlongTerms =
+    [
+        1.0, -0.6666666666666666, -0.3111111111111111, -0.29417989417989415, -0.3489241622574956,
+        -0.46417615306504195, -0.6620765008066596, -0.9897260380223343, -1.530354757762746, -2.42738759168601,
+        -3.927701876317604, -6.457849155623146, -10.758281973859935, -18.120339352538025, -30.80594003105966,
+        -52.79307231253778, -91.10372457523181, -158.17553886070522, -276.1079259634114, -484.28154252263494,
+        -853.0603509919433, -1508.4812123809213, -2676.8251145431364, -4765.221397236886, -8507.656089203509,
+        -15229.865859601374, -27330.622955681712, -49157.38956134917, -88601.57428703278, -160008.34695287945,
+    ];
+
+    private static readonly ImmutableArray<double> TurnTerms =
+    [
+        1.0, 0.3333333333333333, 0.28888888888888886, 0.3291005291005291, 0.42772486772486773,
+        0.6008978675645342, 0.8887378676585026, 1.3633713154700808, 2.1493674861089187, 3.461016012303278,
+        5.668114642769219, 9.411767935638515, 15.808671370039278, 26.81258883678821, 45.855922879450574,
+        78.99168052422947, 136.93157667089523, 238.6926026110079, 418.13667193862386, 735.7241569641811,
+        1299.68121195256, 2304.193346611242, 4098.443762574452, 7311.6159516928265, 13079.584224400463,
+        23456.625911905703, 42164.21769581671, 75954.70692278152, 137097.88186718302, 247920.47292380565,
+    ];
+
+    // Derivatives: d(G)/ds, and d(z H)/dz = H + 2 s dH/ds.
+    private static readonly ImmutableArray<double> AlongSlopeTerms = [.. AlongTerms.Skip(1).Select((g, i) => (i + 1) * g)];
+    private static readonly ImmutableArray<double> TurnSlopeTerms = [.. TurnTerms.Select((h, i) => ((2 * i) + 1) * h)];
+
     /// <summary>Length of the arc to a tip, mm.</summary>
+    /// <remarks>The chord turns by half of what the arc does: length = chord (p / 2) / sin(p / 2), tan(p / 2) = z / x.</remarks>
     /// <param name="along">The tip along the clamp's direction, mm; above zero.</param>
     /// <param name="up">The tip square to it, mm.</param>
-    public static double LengthMm(double along, double up) => Length(new Real(along), new Real(up)).Value;
-
-    /// <summary>Its curvature, 1/mm, positive when it bends up.</summary>
-    public static double Curvature(double along, double up) => Curvature(new Real(along), new Real(up)).Value;
-
-    internal static T Length<T>(T along, T up)
-        where T : unmanaged, IReal<T>
+    public static double LengthMm(double along, double up)
     {
-        T square = T.Square(up / along);
-        return along * (T.From(1) + square) * ArcSeries.Ratio(square);
+        double half = Trigonometry.Atan2(Math.Abs(up), along), chord = Math.Sqrt((along * along) + (up * up));
+        return half < 1e-9 ? chord : chord * half / Trigonometry.SinCos(half).Sin;
     }
 
-    internal static T Curvature<T>(T along, T up)
-        where T : unmanaged, IReal<T> => (up + up) / (T.Square(along) + T.Square(up));
+    /// <summary>Curvature of a leaf whose tip has risen, 1/mm, positive when it bends up.</summary>
+    /// <param name="up">The tip square to the clamp's direction, mm.</param>
+    /// <param name="lengthMm">The leaf's length.</param>
+    public static double Curvature(double up, double lengthMm) => 2 * Turn(new Real(up), lengthMm).Value / (lengthMm * lengthMm);
 
-    /// <summary>The length's derivatives by the tip's two coordinates.</summary>
-    internal static (T ByAlong, T ByUp) LengthSlope<T>(T along, T up)
-        where T : unmanaged, IReal<T>
-    {
-        // l = (x^2 + z^2) a / z with a = atan(z / x): dl/dx = 2 x a / z - 1 = 2 ratio - 1;
-        // dl/dz = (z^2 - x^2) a / z^2 + x / z = z/x (ratio + bow), bow = (1 - ratio) / q.
-        T slope = up / along, square = T.Square(slope), bow = ArcSeries.Bow(square), ratio = T.From(1) - (square * bow);
-        return (ratio + ratio - T.From(1), slope * (ratio + bow));
-    }
+    /// <summary>How far along the clamp's direction the tip of a leaf is that has risen by z, mm.</summary>
+    internal static T Along<T>(T up, double length)
+        where T : unmanaged, IReal<T> => Series(AlongTerms, Square(up, length)) * T.From(length);
 
-    /// <summary>The curvature's derivatives by the tip's two coordinates.</summary>
-    internal static (T ByAlong, T ByUp) CurvatureSlope<T>(T along, T up)
-        where T : unmanaged, IReal<T>
-    {
-        T whole = T.Square(along) + T.Square(up), square = T.Square(whole);
-        return (-(T.From(4) * along * up) / square, (T.From(2) * (T.Square(along) - T.Square(up))) / square);
-    }
+    /// <summary>Its derivative by z.</summary>
+    internal static T AlongSlope<T>(T up, double length)
+        where T : unmanaged, IReal<T> => Series(AlongSlopeTerms, Square(up, length)) * up * T.From(2 / length);
+
+    /// <summary>Half its length times the angle by which it turns, mm: its rise, were it bent little.</summary>
+    internal static T Turn<T>(T up, double length)
+        where T : unmanaged, IReal<T> => Series(TurnTerms, Square(up, length)) * up;
+
+    /// <summary>Its derivative by z.</summary>
+    internal static T TurnSlope<T>(T up, double length)
+        where T : unmanaged, IReal<T> => Series(TurnSlopeTerms, Square(up, length));
 
     /// <summary>The tip of a leaf in its seat's axes: along, sideways (left of along seen from up) and up, mm.</summary>
     internal static Vector3<T> Tip<T>(Joint.Leaf leaf, in Placement<T> at, out Vector3<T> along, out Vector3<T> side, out Vector3<T> up)
@@ -73,6 +97,18 @@ public static class LeafShape
     {
         Vector3d tip = MeasuredTip(leaf);
         return LengthMm(tip.X, tip.Z);
+    }
+
+    private static T Square<T>(T up, double length)
+        where T : unmanaged, IReal<T> => T.Square(up * T.From(1 / length));
+
+    private static T Series<T>(ImmutableArray<double> terms, T square)
+        where T : unmanaged, IReal<T>
+    {
+        // Beyond the limit nothing is known; below it the polynomial is the model.
+        T sum = T.Rest(square, Steepest, 0);
+        for (int i = terms.Length - 1; i >= 0; i--) sum = T.From(terms[i]) + (square * sum);
+        return sum;
     }
 
     private static (Vector3d X, Vector3d Y, Vector3d Z) Axes(Joint.Leaf leaf)

@@ -126,6 +126,23 @@ public sealed class Linkage
         }
     }
 
+    /// <summary>What one unit of each coordinate counts as, mm: angles as at <see cref="RotationLengthMm"/>.</summary>
+    internal double[] CoordinateLengths
+    {
+        get
+        {
+            var lengths = new double[Coordinates];
+            Array.Fill(lengths, 1);
+            foreach (Joint joint in Joints)
+            {
+                if (joint is Joint.Turn turn) lengths[turn.Coordinate] = RotationLengthMm;
+                if (joint is Joint.Torque torque) lengths[torque.Coordinate] = RotationLengthMm;
+            }
+
+            return lengths;
+        }
+    }
+
     /// <summary>Builds a linkage, or says why these bodies and joints make none.</summary>
     /// <param name="bodies">Names; the first is the chassis.</param>
     /// <param name="joints">Joints and settings.</param>

@@ -62,8 +62,8 @@ public sealed record LinkageLoads(ImmutableArray<SoftLoad> Soft, ImmutableArray<
     private static SoftLoad Of(Joint.Leaf leaf, in Placement<Real> at)
     {
         Vector3d tip = Plain(LeafShape.Tip(leaf, at, out _, out _, out _)), measured = LeafShape.MeasuredTip(leaf);
-        double bent = LeafShape.Curvature(tip.X, tip.Z) - LeafShape.Curvature(measured.X, measured.Z);
-        double aside = tip.Y - measured.Y, length = LeafShape.LengthMm(measured.X, measured.Z);
+        double length = LeafShape.MeasuredLengthMm(leaf), bent = LeafShape.Curvature(tip.Z, length) - LeafShape.Curvature(measured.Z, length);
+        double aside = tip.Y - measured.Y;
         double energy = 0.5 * ((leaf.BendingStiffness * length * bent * bent) + (leaf.SidewaysNPerMm * aside * aside));
         return new SoftLoad(leaf.Name, tip - measured, default, leaf.BendingStiffness * Math.Abs(bent) / length, energy);
     }

@@ -25,6 +25,7 @@ public sealed class LinkageSolver(Linkage linkage)
     private const double RedundancyMm = 1e-6;
     private const int MaximumIterations = 25;
 
+    private readonly double[] lengths = linkage.CoordinateLengths;
     private readonly double leastPivot = linkage.IsSoft ? ShareOfStartPivot * linkage.StartPivot : PivotOfAFold;
 
     public Linkage Linkage => linkage;
@@ -33,7 +34,7 @@ public sealed class LinkageSolver(Linkage linkage)
     public RigidMotion[]? Solve(ReadOnlySpan<RigidMotion> from, ReadOnlySpan<double> fromSettings, ReadOnlySpan<double> settings)
     {
         double farthest = 0;
-        for (int i = 0; i < settings.Length; i++) farthest = Math.Max(farthest, Math.Abs(settings[i] - fromSettings[i]));
+        for (int i = 0; i < settings.Length; i++) farthest = Math.Max(farthest, lengths[i] * Math.Abs(settings[i] - fromSettings[i]));
         int steps = Math.Max(1, (int)Math.Ceiling(farthest / LongestStepMm));
         RigidMotion[] bodies = from.ToArray();
         var at = new double[settings.Length];

@@ -58,7 +58,7 @@ internal static class SoftRows
                 Vector3<T> tip = LeafShape.Tip(leaf, at, out _, out _, out _);
                 Vector3d measured = LeafShape.MeasuredTip(leaf);
                 double length = LeafShape.MeasuredLengthMm(leaf);
-                gives[0] = (LeafShape.Curvature(tip.X, tip.Z) - T.From(LeafShape.Curvature(measured.X, measured.Z))) * T.From(0.5 * length * length);
+                gives[0] = LeafShape.Turn(tip.Z, length) - T.From(LeafShape.Turn(new Real(measured.Z), length).Value);
                 gives[1] = tip.Y - T.From(measured.Y);
                 break;
         }
