@@ -56,6 +56,22 @@ public static class LeafShape
     /// <param name="lengthMm">The leaf's length.</param>
     public static double Curvature(double up, double lengthMm) => 2 * Turn(new Real(up), lengthMm).Value / (lengthMm * lengthMm);
 
+    /// <summary>A point of a leaf in a pose, chassis frame, mm.</summary>
+    /// <param name="leaf">The leaf.</param>
+    /// <param name="bodies">Places of the linkage's bodies.</param>
+    /// <param name="share">Its share of the leaf's length, from 0 at the clamp to 1 at the eye.</param>
+    public static Vector3d At(Joint.Leaf leaf, ReadOnlySpan<RigidMotion> bodies, double share)
+    {
+        (Vector3d x, Vector3d y, Vector3d z) = Axes(leaf);
+        RigidMotion seat = bodies[leaf.SeatBody];
+        Vector3d tip = seat.Rotation.ApplyInverse(bodies[leaf.EyeBody].Apply(leaf.Eye) - seat.Apply(leaf.Clamp));
+        double length = MeasuredLengthMm(leaf), turn = 2 * Turn(new Real(Vector3d.Dot(tip, z)), length).Value / length * share, reach = length * share;
+        // The chord to the share, at half of its turn; sideways the leaf is taken as straight.
+        double half = turn / 2, chord = Math.Abs(half) < 1e-9 ? reach : reach * Trigonometry.SinCos(half).Sin / half;
+        (double sin, double cos) = Trigonometry.SinCos(half);
+        return seat.Apply(leaf.Clamp) + seat.ApplyToDirection((x * (chord * cos)) + (z * (chord * sin)) + (y * (Vector3d.Dot(tip, y) * share)));
+    }
+
     /// <summary>How far along the clamp's direction the tip of a leaf is that has risen by z, mm.</summary>
     internal static T Along<T>(T up, double length)
         where T : unmanaged, IReal<T> => Series(AlongTerms, Square(up, length)) * T.From(length);

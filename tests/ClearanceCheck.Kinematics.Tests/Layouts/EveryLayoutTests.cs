@@ -66,7 +66,7 @@ public sealed class EveryLayoutTests
         (AxleModule module, double[] parameters) = Samples.Of("three-link", steering, 80).Module();
         string side = knuckle == 0 ? "left" : "right";
         Vector3d lower = module.Axle.Points[$"kingpin-{side}-lower"].At(parameters), upper = module.Axle.Points[$"kingpin-{side}-upper"].At(parameters);
-        foreach (double steer in (double[])[-0.5, -0.2, 0.3, 0.55])
+        foreach (double steer in (double[])[-0.28, -0.2, 0.1, 0.28])
         {
             SolvedPose pose = module.Motion.At([30, -40, steer]);
 

@@ -7,23 +7,31 @@ namespace ClearanceCheck.Kinematics.Tests.Layouts;
 /// <summary>One axle of each layout; invented, of realistic size. Those of reference tables carry their points.</summary>
 internal static class Samples
 {
-    public const double Lock = 0.6;
+    private const double RackMm = 70;
 
     public static readonly string[] Layouts =
         ["three-link", "four-link", "five-link", "radius-arms", "leaf-springs", "split-beams", "double-wishbones", "beam-axle-simple"];
 
-    public static LayoutVehicle Of(string layout, string? steering = null, double limit = 120)
+    public static LayoutVehicle Of(string layout, string? steering = null, double limit = 120, bool wraps = false)
     {
         var vehicle = new LayoutVehicle(layout)
         {
-            Steering = steering is null ? null : new Steering(steering, steering == "rack" && layout == "double-wishbones" ? 70 : Lock, steering == "rack" && layout == "double-wishbones" ? 70 : Lock, null),
+            Steering = steering is null ? null : new Steering(steering, Lock(steering, layout), Lock(steering, layout), null),
             Limit = limit,
-            Wrap = null,
+            Wrap = layout == "leaf-springs" && wraps ? new WrapRange(-0.05, 0.09) : null,
         };
         Suspension(vehicle, layout);
         if (steering is not null) Steer(vehicle, steering, layout);
         return vehicle;
     }
+
+    // With its arms ahead of the axle a linkage goes over its centre early: the other wheel turns farther than the one that is set.
+    private static double Lock(string steering, string layout) => steering switch
+    {
+        "rack" when layout == "double-wishbones" => RackMm,
+        "cross-over" or "lock-only" => 0.6,
+        _ => 0.3,
+    };
 
     public static Vector3d V(double[] v) => ReferenceTable.Vector(v);
 
