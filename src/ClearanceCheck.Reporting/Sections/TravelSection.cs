@@ -36,7 +36,7 @@ public sealed class TravelSection : ReportSection
             ["angles"] = Numbers(table, table.Columns.Where(c => IsAngle(c.Id, isSteered))),
             ["parts"] = Numbers(table, table.Columns.Where(c => !IsOfWheels(c.Id))),
             ["paths"] = new ScriptArray(table.Paths.Where(p => PathsShown.Contains(p.Way)).Select(Path)),
-            ["farthest"] = new ScriptArray(reach.Where(r => r.Coordinate.StartsWith(table.Axle + ".", StringComparison.Ordinal)).Select(Farthest)),
+            ["farthest"] = new ScriptArray(reach.Where(r => r.Coordinate.StartsWith(table.Axle + ".", StringComparison.Ordinal) && GoesFurther(table, r)).Select(Farthest)),
         };
     }
 
@@ -100,6 +100,14 @@ public sealed class TravelSection : ReportSection
             ["at"] = m.BeyondAtRideMm > 0 ? $"already {Figures.Plain(m.BeyondAtRideMm, "mm")} beyond it at ride height" : Figures.Plain(m.At, path.Unit),
         })),
     };
+
+    // The rows' ends need not be told twice.
+    private static bool GoesFurther(TravelTable table, ReachCard card)
+    {
+        string coordinate = card.Coordinate[(table.Axle.Length + 1)..];
+        double[] told = [.. table.Rows.Select(r => Value(table, r, card.Unit == "mm" ? coordinate + ".travel" : coordinate)).OfType<double>()];
+        return told.Length == 0 || card.Lowest < told.Min() - 1 || card.Highest > told.Max() + 1;
+    }
 
     private static ScriptObject Farthest(ReachCard card) => new()
     {
