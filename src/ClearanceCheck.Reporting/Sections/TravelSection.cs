@@ -97,7 +97,8 @@ public sealed class TravelSection : ReportSection
         ["met"] = new ScriptArray(path.Met.Select(m => new ScriptObject
         {
             ["stop"] = VisibleText.Typed(m.Words),
-            ["at"] = m.BeyondAtRideMm > 0 ? $"already {Figures.Plain(m.BeyondAtRideMm, "mm")} beyond it at ride height" : Figures.Plain(m.At, path.Unit),
+            ["is_passed"] = m.BeyondAtRideMm > 0,
+            ["at"] = m.BeyondAtRideMm > 0 ? Figures.Plain(m.BeyondAtRideMm, "mm") : Figures.Plain(m.At, path.Unit),
         })),
     };
 
