@@ -214,7 +214,7 @@ public sealed class HtmlReportTests
         string[] rows = [.. section.QuerySelectorAll("table")[0].QuerySelectorAll("tbody tr").Select(Plain)];
 
         Plain(section).ShouldContain("at ride height the axle already stands 4 mm (3/16 in) beyond Left rear shock at full length");
-        rows[0].ShouldBe("Ride height 640 mm 25-3/16 in ride height ride height lies beyond a stop: see above");
+        rows[0].ShouldBe("Ride height 640 mm 25-3/16 in ride height ride height lies 4 mm (3/16 in) beyond Left rear shock at full length");
         rows[1].ShouldBe("Both wheels hang 747 mm 29-7/16 in 107 mm down 105 mm down Left rear shock at full length no stop in the file: the travel looked at ends here");
         rows[2].ShouldBe("Both wheels up not known not known could not be worked out");
         string[] ways = [.. section.QuerySelectorAll(".rows > li").Select(Plain)];

@@ -26,11 +26,7 @@ public sealed class TravelSection : ReportSection
         return new ScriptObject
         {
             ["name"] = Capital(VisibleText.Typed(table.Axle)),
-            ["contradictions"] = new ScriptArray(table.Rows.Take(1).SelectMany(r => r.Passed).Select(p => new ScriptObject
-            {
-                ["stop"] = VisibleText.Typed(p.Words),
-                ["beyond"] = Figures.Plain(p.BeyondMm, "mm"),
-            })),
+            ["contradictions"] = new ScriptArray(table.Rows.Take(1).SelectMany(r => r.Passed).Select(Passed)),
             ["is_steered"] = isSteered,
             ["rows"] = new ScriptArray(table.Rows.Select(r => Row(table, r))),
             ["angles"] = Numbers(table, table.Columns.Where(c => IsAngle(c.Id, isSteered))),
@@ -47,7 +43,14 @@ public sealed class TravelSection : ReportSection
         ["right"] = Wheel(table, row, "right"),
         ["steer"] = Value(table, row, "steer") is { } steer ? Steering(steer) : "not known",
         ["state"] = row.Answer,
+        ["passed"] = new ScriptArray(row.Passed.Select(Passed)),
         ["ends"] = new ScriptArray(row.EndedBy.Select(e => VisibleText.Typed(e.Words)).Distinct()),
+    };
+
+    private static ScriptObject Passed(TravelPassed passed) => new()
+    {
+        ["stop"] = VisibleText.Typed(passed.Words),
+        ["beyond"] = Figures.Plain(passed.BeyondMm, "mm"),
     };
 
     // Hub to fender where it was read, and the travel beside it.
