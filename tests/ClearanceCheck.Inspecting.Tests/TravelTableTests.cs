@@ -92,7 +92,7 @@ public sealed class TravelTableTests
         foreach (string column in new[] { "left.travel", "right.travel", "axle.shift", "axle.forward", "axle.yaw", "axle.tilt" }) Value("ride-height", column).ShouldBe(0, 1e-9);
         Value("ride-height", "left.hub-to-fender").ShouldBe(640);
         Table.Columns.Select(c => c.Id).ShouldBeUnique();
-        Shared.Value.NotInspected.ShouldNotContain(i => i.What.Contains("at ride height", StringComparison.Ordinal));
+        Shared.Value.NotInspected.ShouldNotContain(i => i.What.Contains("beyond this stop", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -117,7 +117,7 @@ public sealed class TravelTableTests
         InspectionResult result = OneLine.Inspect(vehicle);
 
         NotInspectedItem first = result.NotInspected[0];
-        first.What.ShouldBe("rear axle at ride height: Left rear shock at full length, and 5 mm (3/16 in) further");
+        first.What.ShouldBe("At ride height the rear axle already stands 5 mm (3/16 in) beyond this stop: Left rear shock at full length");
         first.Why.ShouldStartWith("the readings contradict each other");
         TravelRow ride = result.Travel.Single().Rows[0];
         ride.Answer.ShouldBe("stopped");

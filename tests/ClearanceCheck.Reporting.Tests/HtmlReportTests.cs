@@ -214,13 +214,16 @@ public sealed class HtmlReportTests
         string[] rows = [.. section.QuerySelectorAll("table")[0].QuerySelectorAll("tbody tr").Select(Plain)];
 
         Plain(section).ShouldContain("at ride height the axle already stands 4 mm (3/16 in) beyond Left rear shock at full length");
-        rows[0].ShouldBe("Ride height 640 mm 25-3/16 in ride height ride height lies beyond a stop: see above");
-        rows[1].ShouldBe("Both wheels hanging 747 mm 29-7/16 in 107 mm down 105 mm down Left rear shock at full length no stop in the file: the travel looked at ends here");
+        rows[0].ShouldBe("Ride height 640 mm 25-3/16 in ride height ride height lies 4 mm (3/16 in) beyond Left rear shock at full length");
+        rows[1].ShouldBe("Both wheels hang 747 mm 29-7/16 in 107 mm down 105 mm down Left rear shock at full length no stop in the file: the travel looked at ends here");
         rows[2].ShouldBe("Both wheels up not known not known could not be worked out");
         string[] ways = [.. section.QuerySelectorAll(".rows > li").Select(Plain)];
         ways[0].ShouldBe("Both wheels down Left rear shock at full length: already 4 mm (3/16 in) beyond it at ride height Right rear shock at full length: 105 mm (4-1/8 in)");
         ways[1].ShouldBe("Both wheels up No stop within the travel looked at, which ends at 160 mm (6-5/16 in).");
         ways.ShouldNotContain(w => w.StartsWith("Left wheel down alone", StringComparison.Ordinal));
+        // The left wheel goes up further in some pose than in any row; the right one has the table's own ends.
+        ways.Where(w => w.Contains("farthest in any pose", StringComparison.Ordinal)).ShouldHaveSingleItem().ShouldBe(
+            "Rear left wheel travel, farthest in any pose 112 mm down: rear shock fully out 88 mm up: rear bump stop");
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using ClearanceCheck.Cli.Outputs;
+using ClearanceCheck.Cli.Poses;
 using ClearanceCheck.Quantities;
 using ClearanceCheck.Reporting.Wording;
 
@@ -56,7 +57,7 @@ internal static class MeasureJson
         JsonText.Number(json, "bound", worst?.Bound);
         JsonText.Text(json, "boundKind", worst is null ? null : MachineWords.Of(worst.Grade));
         json.WriteStartObject("pose");
-        foreach ((string name, double value) in measured.Pose) JsonText.Number(json, name, value);
+        foreach (ShownCoordinate at in measured.Pose) JsonText.Number(json, at.Name, at.Value);
         json.WriteEndObject();
         JsonText.Texts(json, "stops", measured.Stops);
         Witness(json, worst);

@@ -38,7 +38,7 @@ internal static class MeasureTable
         }
 
         text.Append('\n');
-        if (!subject.Pose.IsEmpty) text.Append($"  in the pose {string.Join(", ", subject.Pose.Select(c => $"{c.Name} {NumberFormat.UpTo(c.Value, 1)} mm"))}\n");
+        if (!subject.Pose.IsEmpty) text.Append($"  in the pose {string.Join(", ", subject.Pose.Select(c => $"{c.Name} {NumberFormat.UpTo(c.Value, 1)} {c.Unit}"))}\n");
         if (subject.Answer == "stopped") text.Append($"  the axle can't get there: {Stops(subject)} ends the travel before\n");
         else if (!subject.Stops.IsEmpty) text.Append($"  where the travel is ended by {Stops(subject)}\n");
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Cli.Poses;
 using ClearanceCheck.Quantities;
 using ClearanceCheck.Vehicles;
 
@@ -20,8 +21,8 @@ internal sealed record MeasuredSubject
     /// <summary>Over all poses: value, bound and uncertainty.</summary>
     public Measurement? Worst { get; init; }
 
-    /// <summary>The pose by coordinate, mm; empty when nothing moves.</summary>
-    public ImmutableArray<(string Name, double Value)> Pose { get; init; } = [];
+    /// <summary>The pose by coordinate; empty when nothing moves.</summary>
+    public ImmutableArray<ShownCoordinate> Pose { get; init; } = [];
 
     /// <summary>What ends the travel at, or before, this pose.</summary>
     public ImmutableArray<string> Stops { get; init; } = [];

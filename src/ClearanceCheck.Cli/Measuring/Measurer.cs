@@ -100,6 +100,6 @@ internal sealed class Measurer(VehicleMotion motion, Quantity quantity)
             ? asked with { Value = number }
             : asked with { Answer = "not-evaluated", NotEvaluated = "all of one part lies within the zone in which it is meant to touch" };
 
-    private static ImmutableArray<(string Name, double Value)> Named(AxleModule? module, ImmutableArray<double> pose) =>
-        module is null ? [] : [.. pose.Select((value, d) => (module.CoordinateNames[d], value))];
+    private static ImmutableArray<ShownCoordinate> Named(AxleModule? module, ImmutableArray<double> pose) =>
+        module is null ? [] : [.. module.Motion.Box.Coordinates.Zip(pose, ShownCoordinate.Of)];
 }

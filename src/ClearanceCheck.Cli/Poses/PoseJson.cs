@@ -2,7 +2,6 @@ using System.Text.Json;
 using ClearanceCheck.Cli.Outputs;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Kinematics.Attitude;
-using ClearanceCheck.Mechanics.Poses;
 
 namespace ClearanceCheck.Cli.Poses;
 
@@ -19,8 +18,7 @@ internal static class PoseJson
         JsonText.Texts(json, "stoppedBy", pose.Axles.SelectMany(a => a.StoppedBy));
         json.WriteStartObject("pose");
         foreach (PoseAnswer axle in pose.Axles)
-            foreach ((PoseCoordinate coordinate, double value) in axle.Module.Motion.Box.Coordinates.Zip(axle.Pose))
-                JsonText.Number(json, coordinate.Name, coordinate.IsAngle ? Degrees(value) : value);
+            foreach (ShownCoordinate at in axle.Module.Motion.Box.Coordinates.Zip(axle.Pose, ShownCoordinate.Of)) JsonText.Number(json, at.Name, at.Value);
         json.WriteEndObject();
         JsonText.Texts(json, "takenAsZero", pose.Typed.Missing.Select(c => c.Name));
         WriteBodies(json, pose);

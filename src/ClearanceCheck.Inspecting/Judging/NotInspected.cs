@@ -39,7 +39,7 @@ internal static class NotInspected
     // Either the readings of ride height or those of the stop are wrong, and then so is everything that the stop cuts off.
     private static IEnumerable<NotInspectedItem> BeyondAtRideHeight(TravelTable travel) =>
         travel.Rows.Where(r => r.Pose == ExtremePoses.RideHeight).SelectMany(r => r.Passed).Select(p => new NotInspectedItem(
-            $"{travel.Axle} axle at ride height: {p.Words}, and {Words.Length(p.BeyondMm)} further",
+            $"At ride height the {travel.Axle} axle already stands {Words.Length(p.BeyondMm)} beyond this stop: {p.Words}",
             "the readings contradict each other: measure the lengths of this stop and hub to fender again; until they agree, nothing that this stop ends can be relied on"));
 
     private static IEnumerable<NotInspectedItem> UncoveredPairs(VehicleMotion motion, ImmutableArray<PlannedMeasurement> measured)

@@ -6,7 +6,7 @@ internal static class PoseLabels
     private const string LockLeft = "-lock-left";
     private const string LockRight = "-lock-right";
 
-    /// <summary>A pose: "both wheels hanging, steered hard left".</summary>
+    /// <summary>A pose: "both wheels hang, steered hard left".</summary>
     public static string Pose(string name)
     {
         if (name.EndsWith(LockLeft, StringComparison.Ordinal)) return Pose(name[..^LockLeft.Length]) + ", steered hard left";
@@ -16,13 +16,13 @@ internal static class PoseLabels
             "ride-height" => "ride height",
             "lock-left" => "ride height, steered hard left",
             "lock-right" => "ride height, steered hard right",
-            "full-droop" => "both wheels hanging",
-            "left-droop" => "left wheel hanging, right at ride height",
-            "right-droop" => "right wheel hanging, left at ride height",
-            "articulated-left-up" => "left wheel up, right hanging",
-            "articulated-right-up" => "right wheel up, left hanging",
-            "left-bump" => "left wheel up, right at ride height",
-            "right-bump" => "right wheel up, left at ride height",
+            "full-droop" => "both wheels hang",
+            "left-droop" => "left hangs, right at ride height",
+            "right-droop" => "right hangs, left at ride height",
+            "articulated-left-up" => "left up, right hangs",
+            "articulated-right-up" => "right up, left hangs",
+            "left-bump" => "left up, right at ride height",
+            "right-bump" => "right up, left at ride height",
             "full-bump" => "both wheels up",
             _ => name.Replace('-', ' '),
         };

@@ -63,10 +63,10 @@ internal sealed class TravelColumns
     {
         if (!ride.IsSolved || AxleAttitude.Of(module, ride, ride, motion.Parameters.Span) is null) return;
         AxleAttitude At(Standing s) => AxleAttitude.Of(module, s.Solved, ride, motion.Parameters.Span)!;
-        Add("axle.shift", "axle moved to the left", Millimetres, s => At(s).ShiftMm);
-        Add("axle.forward", "axle moved forward", Millimetres, s => At(s).ForwardMm);
-        Add("axle.yaw", "axle turned to the left, seen from above", Degrees, s => InDegrees(At(s).YawRad));
-        Add("axle.tilt", "axle tilted, its front side up", Degrees, s => InDegrees(At(s).TiltRad));
+        Add("axle.shift", "axle shifted left", Millimetres, s => At(s).ShiftMm);
+        Add("axle.forward", "axle shifted forward", Millimetres, s => At(s).ForwardMm);
+        Add("axle.yaw", "axle turned left, from above", Degrees, s => InDegrees(At(s).YawRad));
+        Add("axle.tilt", "axle tilted, front up", Degrees, s => InDegrees(At(s).TiltRad));
     }
 
     private void AddPart(Part part)

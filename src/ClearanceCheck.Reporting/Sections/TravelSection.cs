@@ -26,17 +26,13 @@ public sealed class TravelSection : ReportSection
         return new ScriptObject
         {
             ["name"] = Capital(VisibleText.Typed(table.Axle)),
-            ["contradictions"] = new ScriptArray(table.Rows.Take(1).SelectMany(r => r.Passed).Select(p => new ScriptObject
-            {
-                ["stop"] = VisibleText.Typed(p.Words),
-                ["beyond"] = Figures.Plain(p.BeyondMm, "mm"),
-            })),
+            ["contradictions"] = new ScriptArray(table.Rows.Take(1).SelectMany(r => r.Passed).Select(Passed)),
             ["is_steered"] = isSteered,
             ["rows"] = new ScriptArray(table.Rows.Select(r => Row(table, r))),
             ["angles"] = Numbers(table, table.Columns.Where(c => IsAngle(c.Id, isSteered))),
             ["parts"] = Numbers(table, table.Columns.Where(c => !IsOfWheels(c.Id))),
             ["paths"] = new ScriptArray(table.Paths.Where(p => PathsShown.Contains(p.Way)).Select(Path)),
-            ["farthest"] = new ScriptArray(reach.Where(r => r.Coordinate.StartsWith(table.Axle + ".", StringComparison.Ordinal)).Select(Farthest)),
+            ["farthest"] = new ScriptArray(reach.Where(r => r.Coordinate.StartsWith(table.Axle + ".", StringComparison.Ordinal) && GoesFurther(table, r)).Select(Farthest)),
         };
     }
 
@@ -47,7 +43,14 @@ public sealed class TravelSection : ReportSection
         ["right"] = Wheel(table, row, "right"),
         ["steer"] = Value(table, row, "steer") is { } steer ? Steering(steer) : "not known",
         ["state"] = row.Answer,
+        ["passed"] = new ScriptArray(row.Passed.Select(Passed)),
         ["ends"] = new ScriptArray(row.EndedBy.Select(e => VisibleText.Typed(e.Words)).Distinct()),
+    };
+
+    private static ScriptObject Passed(TravelPassed passed) => new()
+    {
+        ["stop"] = VisibleText.Typed(passed.Words),
+        ["beyond"] = Figures.Plain(passed.BeyondMm, "mm"),
     };
 
     // Hub to fender where it was read, and the travel beside it.
@@ -97,9 +100,18 @@ public sealed class TravelSection : ReportSection
         ["met"] = new ScriptArray(path.Met.Select(m => new ScriptObject
         {
             ["stop"] = VisibleText.Typed(m.Words),
-            ["at"] = m.BeyondAtRideMm > 0 ? $"already {Figures.Plain(m.BeyondAtRideMm, "mm")} beyond it at ride height" : Figures.Plain(m.At, path.Unit),
+            ["is_passed"] = m.BeyondAtRideMm > 0,
+            ["at"] = m.BeyondAtRideMm > 0 ? Figures.Plain(m.BeyondAtRideMm, "mm") : Figures.Plain(m.At, path.Unit),
         })),
     };
+
+    // The rows' ends need not be told twice.
+    private static bool GoesFurther(TravelTable table, ReachCard card)
+    {
+        string coordinate = card.Coordinate[(table.Axle.Length + 1)..];
+        double[] told = [.. table.Rows.Select(r => Value(table, r, card.Unit == "mm" ? coordinate + ".travel" : coordinate)).OfType<double>()];
+        return told.Length == 0 || card.Lowest < told.Min() - 1 || card.Highest > told.Max() + 1;
+    }
 
     private static ScriptObject Farthest(ReachCard card) => new()
     {

@@ -65,6 +65,50 @@ public sealed class AttitudeTests
         WheelAttitude.Of(module, false, pose, 100, vehicle.Parameters.Nominal).SteerRad.ShouldBe(yaw, 1e-12);
     }
 
+    [Fact]
+    public void A_wheel_on_a_knuckle_steers_with_it_and_the_axle_s_own_body_says_how_the_axle_stands()
+    {
+        (AxleModule module, Vehicle vehicle) = ParallelLinks();
+        Axle axle = module.Axle with { Left = module.Axle.Left with { Body = "rear/knuckle-left" }, Right = module.Axle.Right with { Body = "rear/knuckle-right" } };
+        module = module with { Axle = axle, Bodies = ["chassis", "rear/axle", "rear/knuckle-left", "rear/knuckle-right"] };
+        RigidMotion raised = new(Rotation.Identity, new(3, 5, 40));
+        SolvedPose ride = Pose(RigidMotion.Identity, 0), turned = Pose(raised, 0.3);
+
+        WheelAttitude left = WheelAttitude.Of(module, true, turned, 40, vehicle.Parameters.Nominal), right = WheelAttitude.Of(module, false, turned, 40, vehicle.Parameters.Nominal);
+        AxleAttitude stands = AxleAttitude.Of(module, turned, ride, vehicle.Parameters.Nominal).ShouldNotBeNull();
+
+        left.SteerRad.ShouldBe(0.3, 1e-14);
+        right.SteerRad.ShouldBe(0.3, 1e-14);
+        left.ToeRad.ShouldBe(-0.3, 1e-14);
+        left.CamberRad.ShouldBe(0, 1e-14);
+        // The kingpin stands at y 700: the hub goes round it by 80 mm, to the rear when it steers left.
+        (left.Hub - new Vector3d(3 - (80 * Math.Sin(0.3)), 5 + 700 + (80 * Math.Cos(0.3)), 40)).Length.ShouldBeLessThan(1e-9);
+        // Steering moves the hubs, not the axle.
+        stands.ShiftMm.ShouldBe(5, 1e-12);
+        stands.ForwardMm.ShouldBe(3, 1e-12);
+        stands.YawRad.ShouldBe(0, 1e-14);
+
+        static SolvedPose Pose(RigidMotion axle, double steerRad) => new(
+            PoseAnswerKind.Solved, new[] { RigidMotion.Identity, axle, axle * About(700, steerRad), axle * About(-700, steerRad) });
+
+        static RigidMotion About(double y, double angleRad)
+        {
+            var turn = Rotation.About(Vector3d.UnitZ, angleRad);
+            return new RigidMotion(turn, new Vector3d(0, y, 0) - turn.Apply(new(0, y, 0)));
+        }
+    }
+
+    [Fact]
+    public void Wheels_that_share_no_body_have_no_axle_to_stand_any_way()
+    {
+        (AxleModule module, Vehicle vehicle) = ParallelLinks();
+        SolvedPose ride = module.Motion.At([0, 0]);
+        module = module with { Axle = module.Axle with { Left = module.Axle.Left with { Body = "rear/upright-left" } }, Bodies = ["chassis", "rear/upright-left"] };
+
+        AxleAttitude.Of(module, ride, ride, vehicle.Parameters.Nominal).ShouldBeNull();
+        Should.Throw<ArgumentException>(() => WheelAttitude.Of(module, true, new SolvedPose(PoseAnswerKind.NotSolved, default), 0, vehicle.Parameters.Nominal));
+    }
+
     [Theory]
     [InlineData(2.0, 0.5)]
     [InlineData(-3.0, 1.5)]

@@ -48,7 +48,7 @@ internal static class SampleResult
         Reach =
         [
             new ReachCard("rear.left", "rear left wheel travel", "mm", -112.4, 88, "rear shock fully out", "rear bump stop"),
-            new ReachCard("rear.right", "rear right wheel travel", "mm", -112.4, 88, "rear shock fully out", "rear bump stop"),
+            new ReachCard("rear.right", "rear right wheel travel", "mm", -105.3, 0.4, "rear shock fully out", "rear bump stop"),
         ],
         Travel = [SampleTravel.Rear(), SampleTravel.SteeredFront()],
         Measurements =

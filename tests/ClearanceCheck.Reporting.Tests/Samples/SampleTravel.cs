@@ -17,11 +17,11 @@ internal static class SampleTravel
                 new("left.travel", "left wheel, travel", "mm"), new("right.travel", "right wheel, travel", "mm"),
                 new("left.hub-to-fender", "left wheel, hub to fender", "mm"),
                 new("left.camber", "left wheel, camber", "deg"), new("left.toe", "left wheel, toe", "deg"), new("left.steer", "left wheel, steer angle", "deg"),
-                new("axle.shift", "axle moved to the left", "mm"), new("rear-shock-left.length", "Left rear shock, length", "mm"),
+                new("axle.shift", "axle shifted left", "mm"), new("rear-shock-left.length", "Left rear shock, length", "mm"),
             ],
             [
                 new("ride-height", "ride height", "stopped", [], [new TravelPassed("rear-shock-left at full length", "Left rear shock at full length", 4.2)], [0, 0, 640, 0, 0.1, -0.1, 0, 524.1]),
-                new("full-droop", "both wheels hanging", "reached", [shock, none], [], [-107.2455, -105.3, 747.2455, -0.0362, 0.04, -0.04, 15.9, leftShockMm]),
+                new("full-droop", "both wheels hang", "reached", [shock, none], [], [-107.2455, -105.3, 747.2455, -0.0362, 0.04, -0.04, 15.9, leftShockMm]),
                 new("full-bump", "both wheels up", "not-solved", [], [], [.. Enumerable.Repeat<double?>(null, 8)]),
             ],
             [
