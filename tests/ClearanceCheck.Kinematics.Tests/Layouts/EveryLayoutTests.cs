@@ -1,6 +1,5 @@
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Kinematics.Layouts;
-using ClearanceCheck.Kinematics.Steerings;
 using ClearanceCheck.Mechanics.Linkages;
 using ClearanceCheck.Mechanics.Poses;
 
