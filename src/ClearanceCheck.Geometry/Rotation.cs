@@ -38,6 +38,18 @@ public readonly record struct Rotation(double W, double X, double Y, double Z)
         return new Rotation(w / length, x / length, y / length, z / length);
     }
 
+    /// <summary>The rotation that takes the unit axes to three vectors of length one, square to each other and right-handed.</summary>
+    /// <remarks>From the rotation matrix by its largest diagonal share (S. W. Shepperd's method; textbook, from memory).</remarks>
+    public static Rotation FromAxes(Vector3d x, Vector3d y, Vector3d z)
+    {
+        double trace = x.X + y.Y + z.Z;
+        if (trace >= x.X && trace >= y.Y && trace >= z.Z) return Normalized(1 + trace, y.Z - z.Y, z.X - x.Z, x.Y - y.X);
+        if (x.X >= y.Y && x.X >= z.Z) return Normalized(y.Z - z.Y, 1 + x.X - y.Y - z.Z, x.Y + y.X, z.X + x.Z);
+        return y.Y >= z.Z
+            ? Normalized(z.X - x.Z, x.Y + y.X, 1 - x.X + y.Y - z.Z, y.Z + z.Y)
+            : Normalized(x.Y - y.X, z.X + x.Z, y.Z + z.Y, 1 - x.X - y.Y + z.Z);
+    }
+
     /// <summary>Turns a vector.</summary>
     public Vector3d Apply(Vector3d v)
     {

@@ -40,7 +40,9 @@ public static class Inspector
             progress?.Report((Interlocked.Increment(ref done), planned.Length));
         });
         // A pair that only the rule for uncovered pairs looks at, and finds nothing in, is counted and not told one by one.
-        ImmutableArray<Finding> sorted = Sorted(findings.SelectMany((own, i) => own.Where(f => !planned[i].IsUncovered || f.Verdict != Verdict.Conforms)));
+        ImmutableArray<Finding> sorted = Sorted(
+            findings.SelectMany((own, i) => own.Where(f => !planned[i].IsUncovered || f.Verdict != Verdict.Conforms))
+                .Concat(new BindingFindings(motion, request.CoverageFactor).All()));
         ImmutableArray<ReachCard> reach = ReachBuilder.Build(motion);
         ImmutableArray<TravelTable> travel = TravelTableBuilder.Build(motion);
         return (new InspectionResult

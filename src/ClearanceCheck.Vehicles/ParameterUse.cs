@@ -12,7 +12,7 @@ public static class ParameterUse
             axle.Left.HubToFenderMeasured, axle.Left.HubToFenderRide, axle.Right.HubToFenderMeasured, axle.Right.HubToFenderRide,
             .. axle.OtherStates.Values.SelectMany(s => s.Readings).Cast<MeasuredLength?>(),
         ];
-        return axle.Points.Values.Concat(joints).Append(axle.Left.Hub).Append(axle.Right.Hub).SelectMany(Of)
+        return axle.Points.Values.Concat(axle.ComparedPoints.Select(p => p.Point)).Concat(joints).Append(axle.Left.Hub).Append(axle.Right.Hub).SelectMany(Of)
             .Concat(readings.SelectMany(Of)).Concat(Of(axle.DroopLimit)).Concat(Of(axle.BumpLimit));
     }
 

@@ -27,6 +27,21 @@ public sealed class RotationTests
     }
 
     [Fact]
+    public void A_rotation_comes_back_from_the_axes_it_makes()
+    {
+        for (int i = 0; i < 1000; i++)
+        {
+            // Half turns too, where the quaternion's first number is nothing.
+            Rotation turn = Rotation.About(g.UnitVector(), i % 5 == 0 ? Math.PI : g.In(-4, 4));
+
+            var back = Rotation.FromAxes(turn.Apply(Vector3d.UnitX), turn.Apply(Vector3d.UnitY), turn.Apply(Vector3d.UnitZ));
+
+            Vector3d v = g.Cube(1000);
+            Near(back.Apply(v), turn.Apply(v), 2e-12);
+        }
+    }
+
+    [Fact]
     public void A_product_applies_its_second_factor_first()
     {
         for (int i = 0; i < 1000; i++)

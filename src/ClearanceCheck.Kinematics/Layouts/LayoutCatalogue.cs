@@ -8,7 +8,8 @@ public static class LayoutCatalogue
     public static ImmutableArray<AxleLayout> All { get; } =
     [
         new ThreeLinkLayout(), new LinkLayout(hasTrackBar: false), new LinkLayout(hasTrackBar: true), new RadiusArmLayout(), new LeafSpringLayout(),
-        new SplitBeamLayout(), new DoubleWishboneLayout(), new BeamAxleSimpleLayout(), new FreeLayout(),
+        new SplitBeamLayout(), new DoubleWishboneLayout(), new BeamAxleSimpleLayout(),
+        new PositionsLayout(), new FreeLayout(),
     ];
 
     public static AxleLayout? Find(string id) => All.FirstOrDefault(l => l.Id == id);

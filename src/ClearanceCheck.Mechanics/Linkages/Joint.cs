@@ -91,6 +91,11 @@ public abstract record Joint
         string Name, int SeatBody, Vector3d Clamp, Vector3d Along, Vector3d Up, int EyeBody, Vector3d Eye, double BendingStiffness, double SidewaysNPerMm)
         : Joint(Name, 1);
 
+    /// <summary>A body between two travels that goes where it was measured to go, smoothly through the measured positions.</summary>
+    /// <param name="Point">The point whose way along x and y the guide tells: the middle between the hubs.</param>
+    /// <param name="Path">The ways and turns by the two travels.</param>
+    public sealed record Guide(string Name, int Body, Vector3d Point, GuidePath Path) : Joint(Name, 4);
+
     /// <summary>A torque on a body against the chassis, in proportion to the pose's coordinate: axle wrap.</summary>
     /// <param name="Axis">Its axis, which stays with the chassis.</param>
     /// <param name="NmmPerUnit">Torque for one unit of the coordinate, N mm.</param>
@@ -110,6 +115,7 @@ public abstract record Joint
         Turn j => new[] { j.Body },
         Shift j => new[] { j.Body },
         SpinHold j => new[] { j.Body },
+        Guide j => new[] { j.Body },
         Torque j => new[] { j.Body },
         _ => throw new System.Diagnostics.UnreachableException(),
     };
@@ -125,6 +131,7 @@ public abstract record Joint
         Slide j => One(body, j.FirstBody, j.SecondBody, j.Point),
         Bushing j => One(body, j.FirstBody, j.SecondBody, j.Point),
         Travel j => One(body, j.Body, j.Body, j.Point),
+        Guide j => One(body, j.Body, j.Body, j.Point),
         _ => [],
     };
 

@@ -55,6 +55,14 @@ internal static class JointEquations
                 residual[0] = Vector3<T>.Dot(at.WholeCayley(hold.Body), Vector3<T>.From(hold.Spin.NormalizedOr(Vector3d.UnitZ)))
                     * T.From(2 * Linkage.RotationLengthMm);
                 break;
+            case Joint.Guide guide:
+                Vector3<T> moved = at.Point(guide.Body, guide.Point) - Vector3<T>.From(guide.Point), whole = at.WholeCayley(guide.Body);
+                T twice = T.From(2 * Linkage.RotationLengthMm);
+                residual[0] = moved.X - guide.Path.Evaluate(0, settings);
+                residual[1] = moved.Y - guide.Path.Evaluate(1, settings);
+                residual[2] = (whole.Y - guide.Path.Evaluate(2, settings)) * twice;
+                residual[3] = (whole.Z - guide.Path.Evaluate(3, settings)) * twice;
+                break;
             case Joint.Spring or Joint.Bushing or Joint.Torque:
                 break;
             default:

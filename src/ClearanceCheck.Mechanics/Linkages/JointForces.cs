@@ -57,7 +57,7 @@ internal static class JointForces
                 on.Push(shift.Body, push, default);
                 on.Push(shiftParent, -push, at.Centre(shift.Body) - at.Centre(shiftParent));
                 break;
-            case Joint.Slide:
+            case Joint.Slide or Joint.Guide:
                 throw new InvalidOperationException($"{joint.Name} closes a loop that carries load, which no layout makes.");
             case Joint.Spring or Joint.Bushing or Joint.Torque:
                 break;

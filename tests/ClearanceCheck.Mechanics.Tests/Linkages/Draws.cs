@@ -9,7 +9,14 @@ internal sealed class Draws(int seed)
 {
     private readonly Random random = new(seed);
 
+    /// <summary>Kinds whose joints are exact.</summary>
     public const int Kinds = 7;
+
+    /// <summary>Those, and the soft and steered ones after them.</summary>
+    public const int AllKinds = 12;
+
+    /// <summary>The kind with a steering coordinate, in rad, as its third.</summary>
+    public const int Steered = 11;
 
     public double In(double low, double high) => low + ((high - low) * random.NextDouble());
 
@@ -37,7 +44,12 @@ internal sealed class Draws(int seed)
         3 => (["chassis", "lower arm", "upper arm", "knuckle"], DoubleWishbone(), 1),
         4 => (["chassis", "arm"], TrailingArm(), 1),
         5 => (["chassis", "axle", "lower left", "track bar"], AxleWithLinkBodies(), 2),
-        _ => (["chassis", "crank", "follower"], Cranks(), 1),
+        6 => (["chassis", "crank", "follower"], Cranks(), 1),
+        7 => (["chassis", "axle"], FiveLinks(), 2),
+        8 => (["chassis", "axle"], RadiusArmsOnTheAxle(), 2),
+        9 => (["chassis", "axle", "left arm", "right arm"], RadiusArms(), 2),
+        10 => (["chassis", "axle", "left shackle", "right shackle"], LeafSprings(), 2),
+        _ => (["chassis", "axle", "left knuckle", "right knuckle", "pitman arm"], SteeredAxle(), 3),
     };
 
     public LinkageMotion Motion(int kind, double range)
@@ -50,7 +62,9 @@ internal sealed class Draws(int seed)
     {
         (Linkage? linkage, LinkageFault? fault) = Linkage.Build(bodies, joints, coordinates);
         fault.ShouldBeNull();
-        return new LinkageMotion(linkage!, new PoseBox(Enumerable.Range(0, coordinates).Select(c => new PoseCoordinate($"travel {c}", false, -range, range))), []);
+        return new LinkageMotion(linkage!, new PoseBox(Enumerable.Range(0, coordinates).Select(c => joints.OfType<Joint.Turn>().Any(t => t.Coordinate == c)
+            ? new PoseCoordinate("steering", true, -0.5, 0.5)
+            : new PoseCoordinate($"travel {c}", false, -range, range))), []);
     }
 
     private static Joint[] Hubs(double offset = 0) =>
@@ -114,4 +128,63 @@ internal sealed class Draws(int seed)
             new Joint.Travel("pin height", 1, pin, 0, 0),
         ];
     }
+
+    private Joint.Rod TrackBar() => new("track bar", 0, Near(85, 470, 172), 1, Near(55, -445, 83));
+
+    private Joint[] FiveLinks() =>
+    [
+        new Joint.Spring("lower left", 0, Near(930, 445, -35), 1, Near(25, 520, -92), In(3000, 15000)),
+        new Joint.Spring("lower right", 0, Near(930, -445, -35), 1, Near(25, -520, -92), In(3000, 15000)),
+        new Joint.Spring("upper left", 0, Near(760, 380, 165), 1, Near(-15, 400, 112), In(3000, 15000)),
+        new Joint.Spring("upper right", 0, Near(760, -380, 165), 1, Near(-15, -400, 112), In(3000, 15000)),
+        TrackBar(), .. Hubs(),
+    ];
+
+    private Joint.Bushing Bushing(string name, int housing, int pin, Vector3d at, bool turns) => new(
+        name, housing, pin, at, Rotation.About(new(In(-1, 1), In(-1, 1), In(-1, 1)), In(0, 1)), new(In(2000, 8000), In(800, 3000), In(2000, 8000)),
+        turns ? new Vector3d(In(2e6, 8e6), In(1e5, 1e6), In(2e6, 8e6)) : default, In(0, 1) < 0.5);
+
+    private Joint[] RadiusArmsOnTheAxle() =>
+    [
+        Bushing("left", 0, 1, Near(-955, 395, -25), true), Bushing("right", 0, 1, Near(-955, -395, -25), true), TrackBar(), .. Hubs(),
+    ];
+
+    private Joint[] RadiusArms() =>
+    [
+        .. Enumerable.Range(0, 2).SelectMany(i => new Joint[]
+        {
+            Bushing($"frame {i}", 0, 2 + i, Near(-955, i == 0 ? 395 : -395, -25, 30), true),
+            Bushing($"front {i}", 1, 2 + i, Near(65, i == 0 ? 430 : -430, -62, 15), false),
+            Bushing($"rear {i}", 1, 2 + i, Near(-65, i == 0 ? 430 : -430, -70, 15), false),
+        }),
+        TrackBar(), .. Hubs(),
+    ];
+
+    private Joint[] LeafSprings() =>
+    [
+        .. Enumerable.Range(0, 2).SelectMany(i =>
+        {
+            int side = i == 0 ? 1 : -1;
+            Vector3d pin = Near(0, side * 520, -75, 20), half = new(60, 0, 0), pivot = Near(-648, side * 520, 80, 20), end = Near(-690, side * 520, -30, 20);
+            double bending = In(20, 60) * 1e8 / 8;
+            return new Joint[]
+            {
+                new Joint.Hinge($"shackle {i}", 0, 2 + i, pivot, Vector3d.UnitY),
+                new Joint.Leaf($"front {i}", 1, pin + half, Vector3d.UnitX, Vector3d.UnitZ, 0, Near(606, side * 520, -20, 20), bending, In(100, 500)),
+                new Joint.Leaf($"rear {i}", 1, pin - half, -Vector3d.UnitX, Vector3d.UnitZ, 2 + i, end, bending, In(100, 500)),
+            };
+        }),
+        .. Hubs(),
+    ];
+
+    private Joint[] SteeredAxle() =>
+    [
+        .. ThreeLinkAxle(),
+        new Joint.Hinge("left kingpin", 1, 2, Near(6, 690, -98, 10), Near(-18, -38, 200, 10)),
+        new Joint.Hinge("right kingpin", 1, 3, Near(6, -690, -98, 10), Near(-18, 38, 200, 10)),
+        new Joint.Hinge("sector shaft", 0, 4, Near(310, 395, 205, 20), Near(0.08, 0.05, 1, 0.1)),
+        new Joint.Rod("drag link", 4, Near(165, 392, 118, 20), 3, Near(150, -640, 62, 20)),
+        new Joint.Rod("tie rod", 3, Near(-172, -618, -22, 10), 2, Near(-172, 618, -22, 10)),
+        new Joint.Turn("steering", 3, 2, 0),
+    ];
 }
