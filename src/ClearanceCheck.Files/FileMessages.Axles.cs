@@ -1,6 +1,8 @@
 using ClearanceCheck.Documents;
+using ClearanceCheck.Documents.Nodes;
 using ClearanceCheck.Documents.Reading;
 using ClearanceCheck.Files.Axles;
+using ClearanceCheck.Files.Mirroring;
 using ClearanceCheck.Kinematics.Layouts;
 using ClearanceCheck.Units;
 using ClearanceCheck.Vehicles;
@@ -45,6 +47,12 @@ internal static partial class FileMessages
 
     public static void HoldsNothing(Field stiffness) => stiffness.Fault(
         "file.holds-nothing", "A bushing without any stiffness holds nothing.", "Type a stiffness above zero in at least one direction, or leave the bushing out.");
+
+    public static void NotMirrored(DiagnosticBag bag, Mirror mirror, ScalarNode typed, string left, string right) => bag.Add(Diagnostic.Error(
+        "file.not-mirrored",
+        typed.Span,
+        $"`{typed.Text}` belongs to the steering, which is never mirrored, though `side: {mirror.Side}` stands here.",
+        $"Measure both sides and write `{left}` and `{right}`."));
 
     private static string Word(FreeJointKind kind) => kind.ToString().ToLowerInvariant();
 }

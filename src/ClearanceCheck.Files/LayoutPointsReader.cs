@@ -46,9 +46,16 @@ internal sealed class LayoutPointsReader(AxleLayout layout, Field steeringField,
         List<ScalarNode> sided = SideInName(points);
         // Nobody knows which points a steering of no kind has.
         if (steeringField.IsPresent && steering is null) points.AllowAll();
+        HashSet<string> unmirrored = Unmirrored(points);
         foreach (LayoutPoint point in needed.Where(p => !IsImage(p, points)))
         {
             string key = KeyOf(point);
+            if (unmirrored.Contains(Mirror.Bare(point.Name)))
+            {
+                points.Allow(point.Name);
+                continue;
+            }
+
             if (sided.Exists(s => s.Text == point.Name)) points.Allow(key, point.Name);
             else if (points.Node.Find(key) is null && Elsewhere(key, states, others) is { } other)
             {
@@ -68,6 +75,23 @@ internal sealed class LayoutPointsReader(AxleLayout layout, Field steeringField,
         return new AxleGeometry { Points = read.ToImmutable(), MeasuredIn = state, IsSolid = layout.IsSolid, Left = Wheel(true), Right = Wheel(false) };
 
         (string, MeasuredPoint) Wheel(bool left) => (layout.WheelBody(axle, steering is not null, left), read[$"hub-{AxleLayout.Side(left)}"]);
+    }
+
+    // Steering points that are typed without their word for the side, as if they could be mirrored: one fault for both sides.
+    private HashSet<string> Unmirrored(MappingReader points)
+    {
+        var found = new HashSet<string>(StringComparer.Ordinal);
+        if (mirror is null) return found;
+        foreach (LayoutPoint point in needed.Where(p => !p.IsMirrorable && Mirror.SideOf(p.Name) == "left"))
+        {
+            string bare = Mirror.Bare(point.Name);
+            if (needed.Any(p => p.Name == bare) || points.Node.Find(bare)?.Key is not { } typed) continue;
+            FileMessages.NotMirrored(draft.Diagnostics, mirror, typed, point.Name, Mirror.Swapped(point.Name)!);
+            points.Allow(bare);
+            found.Add(bare);
+        }
+
+        return found;
     }
 
     private void AddImages(MappingReader points, ImmutableSortedDictionary<string, MeasuredPoint>.Builder read)

@@ -31,9 +31,7 @@ internal static class FiguresReader
     {
         draft.Assume(
             path,
-            $"{Start(figure.Where)} not typed: taken as {NumberFormat.UpTo(usualMm, 1)} mm, {NumberFormat.UpTo(Defaults.AssumedFigureMm, 1)} mm each way (common practice, no source).");
+            $"Not typed: {figure.Where}; taken as {NumberFormat.UpTo(usualMm, 1)} mm, {NumberFormat.UpTo(Defaults.AssumedFigureMm, 1)} mm each way (common practice, no source).");
         return draft.Computed(path, usualMm, Defaults.AssumedFigureMm, true);
     }
-
-    private static string Start(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

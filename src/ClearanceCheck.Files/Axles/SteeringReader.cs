@@ -80,8 +80,8 @@ internal static class SteeringReader
         draft.Assume(
             $"axles/{axle}/steering/turns",
             slides
-                ? $"Steering to the left is taken as {joint.SecondBody} moving towards the point `axis` of {joint.Name}."
-                : $"Steering to the left is taken as {joint.SecondBody} turning counterclockwise about {joint.Name}, seen from its point `axis`.");
+                ? $"What is called left of the steering is {joint.SecondBody} moving towards the point `axis` of {joint.Name}."
+                : $"What is called left of the steering is {joint.SecondBody} turning counterclockwise about {joint.Name}, seen from its point `axis`.");
         return new Steering("free", range.Value.Left, range.Value.Right, null) { Joint = joint.Name };
     }
 

@@ -60,12 +60,13 @@ public sealed class LayoutExampleTests
 
     [Theory]
     [MemberData(nameof(Examples))]
-    public void Steering_to_the_left_turns_both_wheels_to_the_left(string name)
+    public void Steering_turns_both_wheels_one_way(string name)
     {
         LayoutExample example = LayoutExample.Of(name);
         AxleCoordinates known = AxleCoordinates.Of(example.Module);
         if (known.Steer is not { } steer) return;
-        double turn = name == "free-three-link" ? -1 : 1;
+        // Positive turns to the left but where it sets a rod behind the axle (a rack, a pitman arm), or a pitman arm whose drag link pulls the wheel to the left as it turns right.
+        double turn = name is "free-three-link" or "free-wishbones" || name.StartsWith("double-wishbones", StringComparison.Ordinal) ? -1 : 1;
         double[] left = new double[example.Module.Motion.Box.Dimensions], right = [.. left];
         left[steer] = 0.5 * turn * example.Module.Motion.Box.Coordinates[steer].High;
         right[steer] = 0.5 * turn * example.Module.Motion.Box.Coordinates[steer].Low;
