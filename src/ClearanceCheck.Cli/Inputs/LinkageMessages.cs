@@ -21,7 +21,7 @@ internal static class LinkageMessages
             LinkageFaultKind.NoLength => Diagnostic.Error(
                 "linkage.no-length",
                 Place(axle, fault, places),
-                $"Of the axle {axle}, {names} has no length: its two points are typed as the same one.",
+                $"The joint {names} of the axle {axle} has no length: two of its points are typed as the same one.",
                 "Measure both again."),
             _ => throw new UnreachableException(),
         };
