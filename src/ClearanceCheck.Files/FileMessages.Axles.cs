@@ -54,5 +54,14 @@ internal static partial class FileMessages
         $"`{typed.Text}` belongs to the steering, which is never mirrored, though `side: {mirror.Side}` stands here.",
         $"Measure both sides and write `{left}` and `{right}`."));
 
+    public static void ShortLine(DiagnosticBag bag, SourceSpan typed, string first, string second, double apartMm, double leastMm) => bag.Add(Diagnostic.Error(
+        "file.short-line",
+        typed,
+        $"{first} and {second} are {NumberFormat.UpTo(apartMm, 1)} mm apart: too near to each other to say how the line through them runs.",
+        $"Measure both again; they have to be {NumberFormat.UpTo(leastMm, 0)} mm apart at least, the farther the better."));
+
+    public static void UpsideDown(DiagnosticBag bag, SourceSpan typed, string lower, string upper) => bag.Add(Diagnostic.Error(
+        "file.upside-down", typed, $"{upper} is typed lower than {lower}: z is positive upwards.", "Swap the two points, or change the sign of z."));
+
     private static string Word(FreeJointKind kind) => kind.ToString().ToLowerInvariant();
 }

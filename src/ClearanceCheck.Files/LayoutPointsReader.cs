@@ -71,7 +71,7 @@ internal sealed class LayoutPointsReader(AxleLayout layout, Field steeringField,
         if (sided.Count > 0) FileMessages.SideInName(draft.Diagnostics, mirror!, sided);
         if (elsewhere.Count > 0) FileMessages.MixedStates(draft.Diagnostics, axle, state, elsewhere);
         AddImages(points, read);
-        if (read.Count < needed.Length) return null;
+        if (read.Count < needed.Length || !LineEnds.AreApart(axle, read, draft)) return null;
         return new AxleGeometry { Points = read.ToImmutable(), MeasuredIn = state, IsSolid = layout.IsSolid, Left = Wheel(true), Right = Wheel(false) };
 
         (string, MeasuredPoint) Wheel(bool left) => (layout.WheelBody(axle, steering is not null, left), read[$"hub-{AxleLayout.Side(left)}"]);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Files.Forms;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Files.Axles;
@@ -40,12 +41,19 @@ internal static class FreeJointReader
 
         string path = $"axles/{axle}/joints/{name}";
         bool hasLine = kind.Value is FreeJointKind.Hinge or FreeJointKind.Slide;
-        Placed<LengthTriple>? axis = hasLine ? reader.Required("axis", $"a second point on the line of the {Word(kind.Value)}").Triple() : null;
+        Field axisField = hasLine ? reader.Required("axis", $"a second point on the line of the {Word(kind.Value)}") : default;
+        Placed<LengthTriple>? axis = axisField.Triple();
         SoftJoint? soft = SoftJoint.Read(reader, kind.Value);
         int needed = kind.Value is FreeJointKind.Rod or FreeJointKind.Spring ? 2 : 1;
         bool isPlaced = points is not null && points.Count == needed;
         if (points is not null && !isPlaced) FileMessages.PointsOfJoint(at, kind.Value, needed, points.Count);
         if (!joins || !isPlaced || soft is null || (hasLine && axis is null)) return null;
+        if (axis is not null && (axis.Value.Millimetres() - points![0].Value.Millimetres()).Length is var apart and < TurnedForm.LeastAxisMm)
+        {
+            FileMessages.ShortAxis(axisField, apart, TurnedForm.LeastAxisMm);
+            return null;
+        }
+
         draft.Remember(path, reader.Node.Heading);
         ImmutableArray<MeasuredPoint> placed = [.. points!.Select((p, i) => draft.Point(needed == 1 ? $"{path}/at" : $"{path}/at/{i + 1}", p, within))];
         MeasuredPoint? along = axis is null ? null : draft.Point($"{path}/axis", axis, within);

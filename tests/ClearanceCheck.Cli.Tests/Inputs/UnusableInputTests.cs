@@ -105,16 +105,16 @@ public sealed class UnusableInputTests
     }
 
     [Fact]
-    public void A_steering_that_its_rods_hold_is_said_at_the_steering()
+    public void A_steering_that_turns_the_wrong_body_is_said_at_the_steering()
     {
         using var shop = new Workshop();
-        // A rod from the chassis to the knuckle holds what the steering would turn.
-        shop.Write("axle.yaml", SteeredFile.Write("      held: { kind: rod, between: [ chassis, rear/knuckle ], at: [ [-400, 500, 0], [0, 900, 0] ] }\n"));
+        // The kingpin carries the knuckle, and its second body here is the axle, which does not turn on it.
+        shop.Write("axle.yaml", SteeredFile.Write("").Replace("[ rear/axle, rear/knuckle ]", "[ rear/knuckle, rear/axle ]", StringComparison.Ordinal));
 
         Answer answer = shop.Run("pose", "axle.yaml");
 
         answer.Status.ShouldBe(2);
-        answer.Error.ShouldContain("axle.yaml:23:5: error: The steering of the axle rear can't move: its links and joints already hold what it would turn.");
+        answer.Error.ShouldContain("axle.yaml:22:5: error: The steering of the axle rear can't move: its links and joints already hold what it would turn.");
     }
 
     [Fact]
@@ -133,12 +133,12 @@ public sealed class UnusableInputTests
     public void A_joint_of_a_layout_without_length_is_said_at_its_first_point()
     {
         using var shop = new Workshop();
-        shop.Write("axle.yaml", SteeredFile.WriteBeams(lower: "[8, 702, -95]", upper: "[8, 702, -95]"));
+        shop.Write("axle.yaml", SteeredFile.WriteFirstLook(frame: "[55, -445, 83]", axle: "[55, -445, 83]"));
 
         Answer answer = shop.Run("pose", "axle.yaml");
 
         answer.Status.ShouldBe(2);
-        answer.Error.ShouldContain("axle.yaml:16:31: error: The joint kingpin-left of the axle front has no length: two of its points are typed as the same one.");
+        answer.Error.ShouldContain("axle.yaml:19:25: error: The joint track-bar of the axle front has no length: two of its points are typed as the same one.");
     }
 
     [Theory]

@@ -29,8 +29,7 @@ internal static class SteeredFile
               upper: { kind: rod, between: [ chassis, rear/axle ], at: [ [-705, 245, 175], [-30, 255, 138] ] }
               track-bar: { kind: rod, between: [ chassis, rear/axle ], at: [ [85, 470, 172], [55, -445, 83] ] }
               kingpin: { kind: hinge, between: [ rear/axle, rear/knuckle ], at: [ [6, 690, -98] ], axis: [-12, 652, 102] }
-        {{joints.TrimEnd('\n')}}
-            wheels:
+        {{joints}}    wheels:
               left: { body: rear/knuckle, hub: [0, 795, 0], travel-on: rear/axle }
               right: { body: rear/axle, hub: [0, -795, 0] }
             steering: { turns: kingpin, lock: 30 deg }
@@ -39,28 +38,28 @@ internal static class SteeredFile
 
         """;
 
-    /// <summary>Split beams whose left kingpin has these two ends.</summary>
-    public static string WriteBeams(string lower, string upper) => Head + $$"""
+    /// <summary>A first look at a steered axle whose track bar has these two ends.</summary>
+    public static string WriteFirstLook(string frame, string axle) => Head + $$"""
         scope: [ front ]
         axles:
           front:
-            layout: split-beams
+            layout: beam-axle-simple
+            arm-length: 900 mm
             travel: { droop: 100 mm, bump: 100 mm }
             steering: { kind: lock-only, lock: 30 deg }
             points:
               ride:
-                hub-left: [0, 805, 0]
-                kingpin-left-lower: {{lower}}
-                kingpin-left-upper: {{upper}}
-                kingpin-right-lower: [8, -702, -95]
-                kingpin-right-upper: [-12, -665, 118]
-                beam-pivot-of-left: [25, -215, -85]
-                beam-pivot-of-right: [25, 215, -85]
-                radius-arm-left-pivot: [-890, 385, -45]
-                radius-arm-right-pivot: [-890, -385, -45]
-                hub-right: [0, -805, 0]
+                hub-left: [0, 795, 0]
+                hub-right: [0, -795, 0]
+                track-bar-axle: {{axle}}
+                track-bar-frame: {{frame}}
+                arm-pivot-side: [-900, 0, 0]
+                kingpin-left-lower: [6, 690, -98]
+                kingpin-left-upper: [-12, 652, 102]
+                kingpin-right-lower: [6, -690, -98]
+                kingpin-right-upper: [-12, -652, 102]
         parts:
-          tube: { kind: axle-tube, body: front/beam-left, outside-diameter: 80 mm, path: [ [0, 600, 0], [0, 400, 0] ] }
+          tube: { kind: axle-tube, body: front/axle, outside-diameter: 80 mm, path: [ [0, 600, 0], [0, 400, 0] ] }
 
         """;
 }
