@@ -18,6 +18,12 @@ internal sealed record AxleGeometry
 
     public ImmutableArray<FreeJoint> FreeJoints { get; init; } = [];
 
+    /// <summary>Bodies that the wheels' travels are read on, with the axle's name; empty where those are what the wheels are bolted to.</summary>
+    public ImmutableArray<string> FreeTravelBodies { get; init; } = [];
+
+    /// <summary>True when one body reaches from wheel to wheel: the two hubs then give the direction of the wheels' axes.</summary>
+    public required bool IsSolid { get; init; }
+
     /// <summary>Body (with the axle's name) and hub of the left wheel.</summary>
     public required (string Body, MeasuredPoint Hub) Left { get; init; }
 

@@ -1,7 +1,10 @@
+using System.Collections.Immutable;
 using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Files.Axles;
 using ClearanceCheck.Files.Mirroring;
 using ClearanceCheck.Files.States;
 using ClearanceCheck.Files.Wheels;
+using ClearanceCheck.Kinematics;
 using ClearanceCheck.Kinematics.Layouts;
 using ClearanceCheck.Units;
 using ClearanceCheck.Vehicles;
@@ -26,7 +29,7 @@ internal static class AxlesReader
             }
 
             draft.Axles.Add(axle);
-            draft.Bodies.AddRange(LayoutCatalogue.Find(axle.Layout)!.Bodies(axle).Select(b => $"{axle.Name}/{b}"));
+            draft.Bodies.AddRange(AxleModuleBuilder.BodiesOf(axle).Where(b => b != Vehicle.Chassis));
         }
 
         if (field.IsPresent && field.Entries() is { Count: 0 }) FileMessages.NoAxle(field);
@@ -51,12 +54,17 @@ internal static class AxlesReader
         }
 
         AxleLayout layout = LayoutCatalogue.Find(layoutId.Value)!;
+        Field steeringField = reader.Optional("steering");
         AxleGeometry? geometry = layout is FreeLayout
             ? FreeAxleReader.Read(reader, name, within, measuredIn?.Value ?? draft.States.MeasuredIn, draft)
-            : new LayoutPointsReader(layout, name, within, mirror, draft).Read(reader, measuredIn);
+            : new LayoutPointsReader(layout, steeringField, name, within, mirror, draft).Read(reader, measuredIn);
+        Steering? steering = SteeringReader.Read(steeringField, layout, name, geometry, draft);
+        ImmutableSortedDictionary<string, MeasuredLength>? figures = FiguresReader.Read(reader, layout, name, within, draft);
+        Boxed<WrapRange?>? wrap = AxleWrapReader.Read(reader.Optional("axle-wrap"), layout, name, draft);
         if (mirror is not null && layout is FreeLayout) FileMessages.FreeIsNotMirrored(mirror.Place);
         AxleLinks.Read(reader, layout, name, geometry, draft);
-        if (geometry is null || limits is not var (droopLimit, bumpLimit)) return null;
+        bool isSound = figures is not null && wrap is not null && (steering is not null || !steeringField.IsPresent);
+        if (geometry is null || limits is not var (droopLimit, bumpLimit) || !isSound) return null;
         Within tape = Within.For(within, draft.FileWithin, Defaults.TapeMm, "a tape reading");
         if (AxleTies.Wheels(name, geometry, tape, reader.Node.Heading, draft) is not var (left, right)) return null;
         if (mirror is not null) AxleTilt.Check(mirror, name, geometry.MeasuredIn, draft);
@@ -66,11 +74,15 @@ internal static class AxlesReader
             Name = name,
             Layout = layoutId.Value,
             Points = geometry.Points,
+            Figures = figures!,
+            Steering = steering,
+            Wrap = wrap!.Value,
             MeasuredIn = geometry.MeasuredIn,
             OtherStates = AxleTies.Others(name, geometry.MeasuredIn, tape, draft),
             ComparedPoints = geometry.ComparedPoints,
             FreeBodies = geometry.FreeBodies,
             FreeJoints = geometry.FreeJoints,
+            FreeTravelBodies = geometry.FreeTravelBodies,
             Left = left,
             Right = right,
             DroopLimit = droopLimit,

@@ -66,5 +66,16 @@ internal static partial class FileMessages
         $"Its turns would lie on each other as measured: turns times wire is {Millimetres(solidMm)}, and the seats are {Millimetres(apartMm)} apart.",
         "Count the turns and measure the wire and both seats again.");
 
+    public static void NothingToSteer(PartSource part, string axle) => part.Reader.Fault(
+        "file.nothing-to-steer", $"The axle {axle} is not steered, so a steering stop on it would end nothing.", "Write `steering` below the axle, or leave the stop out.");
+
+    public static void SolidAsMeasured(Field field, double apartMm) => field.Fault(
+        "file.solid-as-measured",
+        $"The spring would be solid as measured: its seats are {Millimetres(apartMm)} apart.",
+        "Type its length with all turns on each other; measure both seats again.");
+
+    public static void FreeNotLonger(Field field) => field.Fault(
+        "file.free-not-longer", "The spring is not longer free of load than with all turns on each other.", "Type its length off the vehicle in `free-length`, and turns on turns in `solid-height`.");
+
     private static string Millimetres(double mm) => NumberFormat.UpTo(mm, 1) + " mm";
 }

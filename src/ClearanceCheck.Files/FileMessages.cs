@@ -27,7 +27,7 @@ internal static partial class FileMessages
 
     public static void PointsOfJoint(Field field, FreeJointKind kind, int needed, int typed) => field.Fault(
         "file.points-of-joint",
-        $"A {kind.ToString().ToLowerInvariant()} needs {needed} point{(needed == 1 ? "" : "s")}, not {typed}.",
+        $"A {Word(kind)} needs {needed} point{(needed == 1 ? "" : "s")}, not {typed}.",
         needed == 2 ? "Write `at: [ [x, y, z], [x, y, z] ]`, the first on the first body." : "Write `at: [ [x, y, z] ]`.");
 
     public static void TouchesNothing(DiagnosticBag bag, string part, Placed<string> other, IEnumerable<string> parts)

@@ -1,16 +1,23 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Documents.Nodes;
 using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Files.Axles;
 using ClearanceCheck.Files.Mirroring;
 using ClearanceCheck.Files.States;
 using ClearanceCheck.Kinematics.Layouts;
+using ClearanceCheck.Kinematics.Steerings;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Files;
 
 /// <summary>Reads the points of a layout: <c>points: { hanging: { hub-left: [x, y, z], ... } }</c>; the model is made of one state, others are compared with it.</summary>
-internal sealed class LayoutPointsReader(AxleLayout layout, string axle, double? within, Mirror? mirror, VehicleDraft draft)
+internal sealed class LayoutPointsReader(AxleLayout layout, Field steeringField, string axle, double? within, Mirror? mirror, VehicleDraft draft)
 {
+    // Where the steering is faulty its kind may still say which points belong to it.
+    private readonly SteeringLinkage? steering = SteeringReader.LinkageOf(steeringField, layout);
+    private readonly ImmutableArray<LayoutPoint> needed =
+        [.. layout.Points, .. SteeringReader.LinkageOf(steeringField, layout)?.Points(layout) ?? []];
+
     private readonly Within joint = Within.For(within, draft.FileWithin, Defaults.JointCentreMm, "a hidden joint centre");
 
     public AxleGeometry? Read(MappingReader reader, Placed<string>? measuredIn) =>
@@ -37,9 +44,18 @@ internal sealed class LayoutPointsReader(AxleLayout layout, string axle, double?
         var read = ImmutableSortedDictionary.CreateBuilder<string, MeasuredPoint>(StringComparer.Ordinal);
         var elsewhere = new List<(string Key, string State, ScalarNode At)>();
         List<ScalarNode> sided = SideInName(points);
-        foreach (LayoutPoint point in layout.Points.Where(p => !IsImage(p.Name, points)))
+        // Nobody knows which points a steering of no kind has.
+        if (steeringField.IsPresent && steering is null) points.AllowAll();
+        HashSet<string> unmirrored = Unmirrored(points);
+        foreach (LayoutPoint point in needed.Where(p => !IsImage(p, points)))
         {
-            string key = KeyOf(point.Name);
+            string key = KeyOf(point);
+            if (unmirrored.Contains(Mirror.Bare(point.Name)))
+            {
+                points.Allow(point.Name);
+                continue;
+            }
+
             if (sided.Exists(s => s.Text == point.Name)) points.Allow(key, point.Name);
             else if (points.Node.Find(key) is null && Elsewhere(key, states, others) is { } other)
             {
@@ -55,15 +71,33 @@ internal sealed class LayoutPointsReader(AxleLayout layout, string axle, double?
         if (sided.Count > 0) FileMessages.SideInName(draft.Diagnostics, mirror!, sided);
         if (elsewhere.Count > 0) FileMessages.MixedStates(draft.Diagnostics, axle, state, elsewhere);
         AddImages(points, read);
-        if (read.Count < layout.Points.Length) return null;
-        string body = $"{axle}/axle";
-        return new AxleGeometry { Points = read.ToImmutable(), MeasuredIn = state, Left = (body, read["hub-left"]), Right = (body, read["hub-right"]) };
+        if (read.Count < needed.Length || !LineEnds.AreApart(axle, read, draft)) return null;
+        return new AxleGeometry { Points = read.ToImmutable(), MeasuredIn = state, IsSolid = layout.IsSolid, Left = Wheel(true), Right = Wheel(false) };
+
+        (string, MeasuredPoint) Wheel(bool left) => (layout.WheelBody(axle, steering is not null, left), read[$"hub-{AxleLayout.Side(left)}"]);
+    }
+
+    // Steering points that are typed without their word for the side, as if they could be mirrored: one fault for both sides.
+    private HashSet<string> Unmirrored(MappingReader points)
+    {
+        var found = new HashSet<string>(StringComparer.Ordinal);
+        if (mirror is null) return found;
+        foreach (LayoutPoint point in needed.Where(p => !p.IsMirrorable && Mirror.SideOf(p.Name) == "left"))
+        {
+            string bare = Mirror.Bare(point.Name);
+            if (needed.Any(p => p.Name == bare) || points.Node.Find(bare)?.Key is not { } typed) continue;
+            FileMessages.NotMirrored(draft.Diagnostics, mirror, typed, point.Name, Mirror.Swapped(point.Name)!);
+            points.Allow(bare);
+            found.Add(bare);
+        }
+
+        return found;
     }
 
     private void AddImages(MappingReader points, ImmutableSortedDictionary<string, MeasuredPoint>.Builder read)
     {
         if (mirror is null) return;
-        foreach (LayoutPoint point in layout.Points.Where(p => IsImage(p.Name, points)))
+        foreach (LayoutPoint point in needed.Where(p => IsImage(p, points)))
             if (read.TryGetValue(Mirror.Swapped(point.Name)!, out MeasuredPoint source)) read[point.Name] = mirror.Of(source, PathOf(point.Name), draft);
         draft.Assume($"axles/{axle}/mirror", mirror.Sentence($"The points of the {mirror.Other} side of the {axle} axle that are not typed are"));
     }
@@ -73,8 +107,8 @@ internal sealed class LayoutPointsReader(AxleLayout layout, string axle, double?
         List<ComparedPoint>? read = field.Mapping(points =>
         {
             var compared = new List<ComparedPoint>();
-            foreach (LayoutPoint point in layout.Points.Where(p => !IsImage(p.Name, points)))
-                if (ReadPoint(points.Optional(KeyOf(point.Name)), point.Name) is { } at)
+            foreach (LayoutPoint point in needed.Where(p => !IsImage(p, points)))
+                if (ReadPoint(points.Optional(KeyOf(point)), point.Name) is { } at)
                     compared.Add(new ComparedPoint(point.Name, state, draft.Point($"{PathOf(point.Name)}/in/{state}", at, joint)));
             return compared;
         });
@@ -89,16 +123,17 @@ internal sealed class LayoutPointsReader(AxleLayout layout, string axle, double?
     }
 
     // With a mirror the measured side's points are typed without their word for the side; a point that was measured on the other side too has its own name.
-    private string KeyOf(string point) => mirror is not null && Mirror.SideOf(point) == mirror.Side ? Mirror.Bare(point) : point;
+    private string KeyOf(LayoutPoint point) => mirror is not null && point.IsMirrorable && Mirror.SideOf(point.Name) == mirror.Side ? Mirror.Bare(point.Name) : point.Name;
 
     // Names with the word for the measured side where the name without it is missing.
     private List<ScalarNode> SideInName(MappingReader points) =>
     [
-        .. layout.Points.Select(p => p.Name).Where(name => KeyOf(name) != name && points.Node.Find(KeyOf(name)) is null)
-            .Select(name => points.Node.Find(name)?.Key).OfType<ScalarNode>(),
+        .. needed.Where(point => KeyOf(point) != point.Name && points.Node.Find(KeyOf(point)) is null)
+            .Select(point => points.Node.Find(point.Name)?.Key).OfType<ScalarNode>(),
     ];
 
-    private bool IsImage(string point, MappingReader points) => mirror is not null && Mirror.SideOf(point) == mirror.Other && !points.Has(point);
+    private bool IsImage(LayoutPoint point, MappingReader points) =>
+        mirror is not null && point.IsMirrorable && Mirror.SideOf(point.Name) == mirror.Other && !points.Has(point.Name);
 
     private string PathOf(string point) => $"axles/{axle}/points/{point}";
 
@@ -111,6 +146,8 @@ internal sealed class LayoutPointsReader(AxleLayout layout, string axle, double?
 
     private static void CheckSide(Field field, string name, LengthTriple at)
     {
+        // Of the left wheel, not on the left: a split beam may pivot beyond the middle.
+        if (name.Contains("-of-", StringComparison.Ordinal)) return;
         double y = at.Y.Length.Millimetres;
         bool left = name.Contains("left", StringComparison.Ordinal), right = name.Contains("right", StringComparison.Ordinal);
         if ((left && y < 0) || (right && y > 0)) FileMessages.WrongSide(field, name, left);

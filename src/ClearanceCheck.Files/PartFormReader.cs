@@ -36,6 +36,8 @@ internal static class PartFormReader
         PartFormKind.Shaft => ShaftForm.Read(part),
         PartFormKind.Coil => CoilForm.Read(part),
         PartFormKind.BumpStop => BumpStopForm.Read(part),
+        PartFormKind.LimitStrap => LimitStrapForm.Read(part),
+        PartFormKind.SteeringStop => SteeringStopForm.Read(part),
         _ => throw new UnreachableException(),
     };
 }

@@ -18,8 +18,8 @@ public static class AxleModuleBuilder
     public static (AxleModule? Module, LinkageFault? Fault) Build(Vehicle vehicle, Axle axle, ReadOnlyMemory<double> parameters)
     {
         AxleLayout layout = LayoutCatalogue.Of(axle);
-        SteeringLinkage? steering = axle.Steering is { } steered ? SteeringCatalogue.Find(steered.Kind) : null;
-        ImmutableArray<string> bodies = Bodies(layout, steering, axle);
+        SteeringLinkage? steering = SteeringOf(axle);
+        ImmutableArray<string> bodies = BodiesOf(axle);
         int Number(string name) => Math.Max(0, bodies.IndexOf(name));
         var places = new LayoutPlaces(axle, parameters, Number);
         PoseBox box = AxleBox.Of(layout, steering, axle, parameters.Span);
@@ -44,13 +44,17 @@ public static class AxleModuleBuilder
         }
     }
 
-    /// <summary>Names of the linkage's bodies: the chassis, the layout's, the knuckles that turn on kingpins, the steering's.</summary>
-    private static ImmutableArray<string> Bodies(AxleLayout layout, SteeringLinkage? steering, Axle axle)
+    /// <summary>Names of an axle's bodies, with the axle's name: the chassis, the layout's, the knuckles that turn on kingpins, the steering's.</summary>
+    public static ImmutableArray<string> BodiesOf(Axle axle)
     {
+        AxleLayout layout = LayoutCatalogue.Of(axle);
+        SteeringLinkage? steering = SteeringOf(axle);
         IEnumerable<string> own = layout.Bodies(axle);
         if (steering is not null && layout.KingpinBody(true) is not null) own = own.Concat([AxleLayout.Knuckle(true), AxleLayout.Knuckle(false)]);
         return [Vehicles.Vehicle.Chassis, .. own.Concat(steering?.Bodies ?? []).Select(b => $"{axle.Name}/{b}")];
     }
+
+    private static SteeringLinkage? SteeringOf(Axle axle) => axle.Steering is { } steered ? SteeringCatalogue.Find(steered.Kind) : null;
 
     // Tubes between two bodies of which at least one is the axle's own: each keeps its length, so it is a body that turns with the line.
     private static IEnumerable<Follower> FollowersOf(Vehicle vehicle, Part part, ImmutableArray<string> bodies, ReadOnlyMemory<double> parameters)

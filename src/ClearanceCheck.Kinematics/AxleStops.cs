@@ -30,6 +30,17 @@ internal static class AxleStops
                 double least = stop.Height.At(parameters.Span) - stop.Crush.At(parameters.Span);
                 yield return new HeightStop($"{part.Id} crushed", frame, At(stop.Frame), axle, At(stop.Axle), Vector3d.UnitZ, least);
                 break;
+            case PartForm.LimitStrap strap when Numbers(strap.Upper, strap.Lower) is var (upper, lower):
+                double taut = strap.Length.At(parameters.Span) + strap.Stretch.At(parameters.Span);
+                yield return new LongestStop($"{part.Id} taut", upper, At(strap.Upper), lower, At(strap.Lower), taut);
+                break;
+            case PartForm.SteeringStop stop when Numbers(stop.First, stop.Second) is var (first, second):
+                Vector3d towards = (At(stop.First) - At(stop.Second)).NormalizedOr(Vector3d.UnitX);
+                yield return new HeightStop($"{part.Id} touching", first, At(stop.First), second, At(stop.Second), towards, -Defaults.SteeringStopMm);
+                break;
+            case PartForm.Coil { SolidHeight: { } solid } coil when Numbers(coil.Lower, coil.Upper) is var (lower, upper):
+                yield return new ShortestStop($"{part.Id} solid", lower, At(coil.Lower), upper, At(coil.Upper), solid.At(parameters.Span));
+                break;
         }
 
         Vector3d At(Place place) => place.At.At(parameters.Span);

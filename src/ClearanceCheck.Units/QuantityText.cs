@@ -18,6 +18,18 @@ public static class QuantityText
     public static ParseResult<Temperature> ParseTemperature(string text) =>
         Parse<Temperature>(text, "a temperature", ["°C", "degC", "°F", "degF"], ToTemperature);
 
+    /// <summary>Reads a stiffness: <c>9000 N/mm</c>.</summary>
+    public static ParseResult<Stiffness> ParseStiffness(string text) =>
+        Parse<Stiffness>(text, "a stiffness", ["N/mm"], (value, _) => Stiffness.FromNewtonsPerMillimetre(value));
+
+    /// <summary>Reads a stiffness against twisting: <c>4600 Nm/rad</c>, <c>80 Nm/deg</c>.</summary>
+    public static ParseResult<TurningStiffness> ParseTurningStiffness(string text) =>
+        Parse<TurningStiffness>(
+            text,
+            "a stiffness against turning",
+            ["Nm/rad", "Nm/deg"],
+            (value, unit) => unit == "Nm/deg" ? TurningStiffness.FromNewtonMetresPerDegree(value) : TurningStiffness.FromNewtonMetresPerRadian(value));
+
     /// <summary>Reads a plain finite number, an exponent allowed: <c>0.35</c>, <c>1.2e-5</c>.</summary>
     public static ParseResult<double> ParseNumber(string text)
     {

@@ -5,6 +5,9 @@ namespace ClearanceCheck.Vehicles;
 /// <summary>An axle with its layout: the points it hangs on and how far its wheels are looked at.</summary>
 public sealed record Axle
 {
+    /// <summary>The layout of an axle that was measured at several wheel positions instead of its links.</summary>
+    public const string GuidedLayout = "positions";
+
     public required string Name { get; init; }
 
     /// <summary>The layout's id in the catalogue of layouts.</summary>
@@ -43,6 +46,9 @@ public sealed record Axle
 
     /// <summary>Points of the layout that were measured once more in a second state.</summary>
     public ImmutableArray<ComparedPoint> ComparedPoints { get; init; } = [];
+
+    /// <summary>True for an axle that goes where it was seen: its compared points are what moves it.</summary>
+    public bool IsGuided => Layout == GuidedLayout;
 
     /// <summary>How far below ride height each wheel is looked at, mm, positive.</summary>
     public required MeasuredLength DroopLimit { get; init; }

@@ -60,6 +60,30 @@ public static class Defaults
     /// <summary>Share of its free height that a foam bump stop gives.</summary>
     public const double FoamCrush = 0.75;
 
+    /// <summary>Half-width of a limit strap's length, mm. A guess.</summary>
+    public const double StrapLengthMm = 5;
+
+    /// <summary>Share of its length that a limit strap stretches when taut.</summary>
+    public const double StrapStretch = 0.05;
+
+    /// <summary>How much more or less of its stretch a limit strap may give, as a share of it. A guess.</summary>
+    public const double StrapStretchWithin = 0.5;
+
+    /// <summary>How far a steering stop gives beyond contact, mm.</summary>
+    public const double SteeringStopMm = 1;
+
+    /// <summary>Half-width of a length of an axle's layout, such as a leaf spring's clamp or an arm, mm. A guess.</summary>
+    public const double FigureMm = 5;
+
+    /// <summary>Half-width of such a length where nobody typed it, mm. A guess.</summary>
+    public const double AssumedFigureMm = 25;
+
+    /// <summary>How far an axle on leaf springs winds up where nobody typed it, nose up under drive, degrees.</summary>
+    public const double WrapUpDegrees = 3;
+
+    /// <summary>And nose down under braking, degrees.</summary>
+    public const double WrapDownDegrees = 5;
+
     /// <summary>What a shock's bushings give at each end, mm: the shock ends the travel that much later.</summary>
     public const double ShockBushingMm = 3;
 

@@ -12,7 +12,8 @@ public static class ParameterUse
             axle.Left.HubToFenderMeasured, axle.Left.HubToFenderRide, axle.Right.HubToFenderMeasured, axle.Right.HubToFenderRide,
             .. axle.OtherStates.Values.SelectMany(s => s.Readings).Cast<MeasuredLength?>(),
         ];
-        return axle.Points.Values.Concat(axle.ComparedPoints.Select(p => p.Point)).Concat(joints).Append(axle.Left.Hub).Append(axle.Right.Hub).SelectMany(Of)
+        IEnumerable<MeasuredPoint> positions = axle.IsGuided ? axle.ComparedPoints.Select(p => p.Point) : [];
+        return axle.Points.Values.Concat(positions).Concat(joints).Append(axle.Left.Hub).Append(axle.Right.Hub).SelectMany(Of).Concat(axle.Figures.Values.SelectMany(Of))
             .Concat(readings.SelectMany(Of)).Concat(Of(axle.DroopLimit)).Concat(Of(axle.BumpLimit));
     }
 
@@ -33,8 +34,10 @@ public static class ParameterUse
         PartForm.Link link => [.. Of(link.First.At), .. Of(link.Second.At), .. Of(link.OutsideDiameter)],
         PartForm.Shock shock => [.. Of(shock.Upper.At), .. Of(shock.Lower.At), .. Of(shock.Closed), .. Of(shock.Open), .. Of(shock.Sleeves)],
         PartForm.Shaft shaft => [.. Of(shaft.First.At), .. Of(shaft.Second.At), .. Of(shaft.Sleeves)],
-        PartForm.Coil coil => [.. Of(coil.Lower.At), .. Of(coil.Upper.At), .. Of(coil.OutsideDiameter), .. Of(coil.Wire)],
+        PartForm.Coil coil => [.. Of(coil.Lower.At), .. Of(coil.Upper.At), .. Of(coil.OutsideDiameter), .. Of(coil.Wire), .. Of(coil.SolidHeight), .. Of(coil.FreeLength)],
         PartForm.BumpStop stop => [.. Of(stop.Frame.At), .. Of(stop.Axle.At), .. Of(stop.Height), .. Of(stop.Crush)],
+        PartForm.LimitStrap strap => [.. Of(strap.Upper.At), .. Of(strap.Lower.At), .. Of(strap.Length), .. Of(strap.Stretch)],
+        PartForm.SteeringStop stop => [.. Of(stop.First.At), .. Of(stop.Second.At)],
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
@@ -46,8 +49,9 @@ public static class ParameterUse
         return own.Concat(vehicle.Axles.Where(a => placing.Contains(a.Name)).SelectMany(Of)).Distinct();
     }
 
-    /// <summary>True for a part that ends the travel.</summary>
-    public static bool IsStop(Part part) => part.Form is PartForm.Shock or PartForm.BumpStop;
+    /// <summary>True for a part that ends the travel or the steering.</summary>
+    public static bool IsStop(Part part) =>
+        part.Form is PartForm.Shock or PartForm.BumpStop or PartForm.LimitStrap or PartForm.SteeringStop or PartForm.Coil { SolidHeight: not null };
 
     private static IEnumerable<int> Of(MeasuredPoint point) => point.Indices;
 

@@ -18,6 +18,8 @@ public abstract record PartForm
         Shaft shaft => [shaft.First, shaft.Second],
         Coil coil => [coil.Lower, coil.Upper],
         BumpStop stop => [stop.Frame, stop.Axle],
+        LimitStrap strap => [strap.Upper, strap.Lower],
+        SteeringStop stop => [stop.First, stop.Second],
         _ => [],
     };
 
@@ -32,6 +34,8 @@ public abstract record PartForm
         Shaft shaft => shaft with { First = place(shaft.First), Second = place(shaft.Second) },
         Coil coil => coil with { Lower = place(coil.Lower), Upper = place(coil.Upper) },
         BumpStop stop => stop with { Frame = place(stop.Frame), Axle = place(stop.Axle) },
+        LimitStrap strap => strap with { Upper = place(strap.Upper), Lower = place(strap.Lower) },
+        SteeringStop stop => stop with { First = place(stop.First), Second = place(stop.Second) },
         _ => throw new InvalidOperationException("The form has no ends."),
     };
 
@@ -86,11 +90,26 @@ public abstract record PartForm
     /// <summary>A coil spring: a wire that winds around the line between the middles of its seats.</summary>
     /// <param name="OutsideDiameter">Over the wire.</param>
     /// <param name="Turns">Between the seats.</param>
-    public sealed record Coil(Place Lower, Place Upper, MeasuredLength OutsideDiameter, MeasuredLength Wire, double Turns) : PartForm;
+    public sealed record Coil(Place Lower, Place Upper, MeasuredLength OutsideDiameter, MeasuredLength Wire, double Turns) : PartForm
+    {
+        /// <summary>Its length when its turns lie on each other: it ends the travel there; null where nobody typed it.</summary>
+        public MeasuredLength? SolidHeight { get; init; }
+
+        /// <summary>Its length free of load; null where nobody typed it.</summary>
+        public MeasuredLength? FreeLength { get; init; }
+    }
 
     /// <summary>A bump stop on the frame above a pad on the axle; it ends the travel at its crushed height.</summary>
     /// <param name="Crush">What it gives under load, mm.</param>
     public sealed record BumpStop(Place Frame, Place Axle, MeasuredLength Height, MeasuredLength Crush) : PartForm;
+
+    /// <summary>A limit strap between two places: it ends the travel where it is taut and stretched.</summary>
+    /// <param name="Stretch">What it gives when taut, mm.</param>
+    public sealed record LimitStrap(Place Upper, Place Lower, MeasuredLength Length, MeasuredLength Stretch) : PartForm;
+
+    /// <summary>A bolt and the pad it meets when the wheels are steered, on the knuckle and the axle or the other way round; measured with the wheels straight ahead.</summary>
+    /// <remarks>It ends the steering when the gap along the line between both, which rides on the first body, is closed and the stop has given its mm.</remarks>
+    public sealed record SteeringStop(Place First, Place Second) : PartForm;
 }
 
 /// <summary>A corner of a profile that is turned around an axis.</summary>

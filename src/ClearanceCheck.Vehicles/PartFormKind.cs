@@ -36,6 +36,12 @@ public enum PartFormKind
     /// <summary>A place on the frame, a place on the axle, a height and a material.</summary>
     BumpStop,
 
+    /// <summary>Two ends and a length.</summary>
+    LimitStrap,
+
+    /// <summary>A bolt and its pad.</summary>
+    SteeringStop,
+
     /// <summary>Comes from the axle's wheel, not from a part of the file.</summary>
     FromAxle,
 }

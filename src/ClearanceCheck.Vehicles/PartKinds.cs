@@ -43,6 +43,8 @@ public static class PartKinds
         new("brake-hose", "a flexible brake hose", ["hose"], Hose),
         new("hose-end", "the hard end or banjo fitting of a hose", ["hose-end"], Chain),
         new("bump-stop", "a bump stop", ["stop"], BumpStop) { IsMirrorable = true },
+        new("limit-strap", "a strap that limits droop", ["stop"], LimitStrap) { IsMirrorable = true },
+        new("steering-stop", "a bolt and its pad that end the steering", ["stop"], SteeringStop),
         new("tire", "a tire", ["wheel"], FromAxle),
         new("wheel", "a wheel without its tire", ["wheel"], FromAxle),
     ];

@@ -21,6 +21,8 @@ internal static class SampleReader
         Say(said, "height", reader.Optional("height").Length(LengthRange.SizeOnVehicle)?.Value.Length);
         Say(said, "pitch", reader.Optional("pitch").Angle()?.Value);
         Say(said, "slack", reader.Optional("slack").Percentage()?.Value);
+        Say(said, "rate", reader.Optional("rate").Stiffness()?.Value);
+        Say(said, "twist", reader.Optional("twist").TurningStiffness()?.Value);
         Say(said, "surface", reader.Optional("surface").Temperature()?.Value);
         Say(said, "factor", reader.Optional("factor").Number()?.Value);
         Say(said, "date", reader.Optional("date").Date()?.Value.ToString("O", System.Globalization.CultureInfo.InvariantCulture));

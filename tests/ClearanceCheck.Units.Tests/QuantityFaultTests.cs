@@ -48,6 +48,28 @@ public sealed class QuantityFaultTests
             """);
 
     [Fact]
+    public void A_stiffness_needs_its_unit() =>
+        Typed.Stiffness("9000").ShouldBe(
+            """
+            number.no-unit
+            9000
+            ^^^^
+            `9000` has no unit; a stiffness always has one.
+            Write `9000 N/mm`.
+            """);
+
+    [Fact]
+    public void A_stiffness_against_turning_is_not_one_along_a_line() =>
+        Typed.TurningStiffness("4600 N/mm").ShouldBe(
+            """
+            number.wrong-unit
+            4600 N/mm
+                 ^^^^
+            `N/mm` is not a unit of a stiffness against turning.
+            Write `Nm/rad` or `Nm/deg` after the number.
+            """);
+
+    [Fact]
     public void A_temperature_needs_its_unit() =>
         Typed.Temperature("90").ShouldBe(
             """

@@ -15,6 +15,9 @@ public sealed class QuantityTests
         Should.Throw<ArgumentOutOfRangeException>(() => Percentage.FromPercent(value));
         Should.Throw<ArgumentOutOfRangeException>(() => Percentage.FromFraction(value));
         Should.Throw<ArgumentOutOfRangeException>(() => Temperature.FromCelsius(value));
+        Should.Throw<ArgumentOutOfRangeException>(() => Stiffness.FromNewtonsPerMillimetre(value));
+        Should.Throw<ArgumentOutOfRangeException>(() => TurningStiffness.FromNewtonMetresPerRadian(value));
+        Should.Throw<ArgumentOutOfRangeException>(() => TurningStiffness.FromNewtonMetresPerDegree(value));
     }
 
     [Fact]

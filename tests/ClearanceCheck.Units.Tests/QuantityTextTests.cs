@@ -35,6 +35,26 @@ public sealed class QuantityTextTests
         Typed.Both(() => QuantityText.ParseTemperature(text).Value.Celsius).ShouldBe(celsius);
 
     [Theory]
+    [InlineData("9000 N/mm", 9000)]
+    [InlineData("35.5N/mm", 35.5)]
+    [InlineData("0 N/mm", 0)]
+    [InlineData("-2 N/mm", -2)]
+    public void A_stiffness_is_read_in_newtons_for_a_millimetre(string text, double stiffness) =>
+        Typed.Both(() => QuantityText.ParseStiffness(text).Value.NewtonsPerMillimetre).ShouldBe(stiffness);
+
+    [Theory]
+    [InlineData("4600 Nm/rad", 4600)]
+    [InlineData("0 Nm/deg", 0)]
+    [InlineData("3.5 Nm/deg", 630 / Math.PI)]
+    public void A_stiffness_against_turning_is_read_for_a_radian_or_a_degree(string text, double stiffness)
+    {
+        TurningStiffness read = Typed.Both(() => QuantityText.ParseTurningStiffness(text).Value);
+
+        read.NewtonMetresPerRadian.ShouldBe(stiffness, 1e-12 * stiffness);
+        read.NewtonMillimetresPerRadian.ShouldBe(1000 * stiffness, 1e-9 * stiffness);
+    }
+
+    [Theory]
     [InlineData("0.35", 0.35)]
     [InlineData("-2", -2)]
     [InlineData("1.2e-5", 1.2e-5)]

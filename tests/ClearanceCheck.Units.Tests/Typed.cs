@@ -10,6 +10,10 @@ internal static class Typed
 
     public static string Percentage(string text) => Both(() => Show(QuantityText.ParsePercentage(text).Fault, text));
 
+    public static string Stiffness(string text) => Both(() => Show(QuantityText.ParseStiffness(text).Fault, text));
+
+    public static string TurningStiffness(string text) => Both(() => Show(QuantityText.ParseTurningStiffness(text).Fault, text));
+
     public static string Temperature(string text) => Both(() => Show(QuantityText.ParseTemperature(text).Fault, text));
 
     public static string Number(string text) => Both(() => Show(QuantityText.ParseNumber(text).Fault, text));

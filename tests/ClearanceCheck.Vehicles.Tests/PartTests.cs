@@ -21,10 +21,13 @@ public sealed class PartTests
             Part("tire", new PartForm.Tire(new WheelSeat(Point("hub"), Point("other-hub"), true), Length("radius"), Length("width"), Length("offset"), 203.2)),
             Part("wheel", new PartForm.Wheel(new WheelSeat(Point("hub"), null, false), [Corner(), Corner()], Length("wall"), [Corner()], Length("disc-wall"))),
             Part("bump-stop", new PartForm.BumpStop(Place(), Place(), Length("height"), Length("crush"))),
+            Part("limit-strap", new PartForm.LimitStrap(Place(), Place(), Length("strap"), Length("stretch"))),
+            Part("steering-stop", new PartForm.SteeringStop(Place(), Place())),
+            Part("coil-spring", new PartForm.Coil(Place(), Place(), Length("coil-od"), Length("wire"), 6) { SolidHeight = Length("solid"), FreeLength = Length("free") }),
         ];
 
         parts.SelectMany(ParameterUse.Of).Order().ShouldBe(Enumerable.Range(0, builder.Build().Count));
-        parts.Select(ParameterUse.IsStop).ShouldBe([false, false, true, true, false, false, false, false, false, true]);
+        parts.Select(ParameterUse.IsStop).ShouldBe([false, false, true, true, false, false, false, false, false, true, true, true, true]);
     }
 
     [Fact]
@@ -42,6 +45,7 @@ public sealed class PartTests
             FreeJoints = [joint],
             Left = left,
             Right = right,
+            Figures = System.Collections.Immutable.ImmutableSortedDictionary<string, MeasuredLength>.Empty.Add("clamp-length", Length("clamp")),
             DroopLimit = Length("droop"),
             BumpLimit = Length("bump"),
             OtherStates = System.Collections.Immutable.ImmutableSortedDictionary<string, AxleState>.Empty.Add("flexed", new AxleState("flexed", Length("flexed-left"), Length("flexed-right"))),
@@ -87,6 +91,8 @@ public sealed class PartTests
             new PartForm.Coil(Place(), Place(), Length("coil-od"), Length("wire"), 6),
             new PartForm.Link(Place(), Place(), Length("link-od")),
             new PartForm.BumpStop(Place(), Place(), Length("height"), Length("crush")),
+            new PartForm.LimitStrap(Place(), Place(), Length("strap"), Length("stretch")),
+            new PartForm.SteeringStop(Place(), Place()),
         ];
 
         foreach (PartForm form in forms)
@@ -102,7 +108,7 @@ public sealed class PartTests
     [Fact]
     public void Only_suspension_things_and_stops_may_be_mirrored()
     {
-        PartKinds.All.Where(k => k.IsMirrorable).Select(k => k.Id).ShouldBe(["link", "shock", "coil-spring", "bump-stop"]);
+        PartKinds.All.Where(k => k.IsMirrorable).Select(k => k.Id).ShouldBe(["link", "shock", "coil-spring", "bump-stop", "limit-strap"]);
     }
 
     [Fact]

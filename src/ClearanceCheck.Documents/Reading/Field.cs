@@ -73,6 +73,13 @@ public readonly struct Field
     /// <summary>A temperature with its unit.</summary>
     public Placed<Temperature>? Temperature() => Scalar("a temperature") is { } scalar ? Take(QuantityText.ParseTemperature(scalar.Text), scalar) : null;
 
+    /// <summary>A stiffness with its unit.</summary>
+    public Placed<Stiffness>? Stiffness() => Scalar("a stiffness") is { } scalar ? Take(QuantityText.ParseStiffness(scalar.Text), scalar) : null;
+
+    /// <summary>A stiffness against turning with its unit.</summary>
+    public Placed<TurningStiffness>? TurningStiffness() =>
+        Scalar("a stiffness against turning") is { } scalar ? Take(QuantityText.ParseTurningStiffness(scalar.Text), scalar) : null;
+
     /// <summary>A plain finite number.</summary>
     public Placed<double>? Number() => Scalar("a number") is { } scalar ? Take(QuantityText.ParseNumber(scalar.Text), scalar) : null;
 

@@ -19,8 +19,11 @@ internal static class CoilForm
         Placed<LengthReading>? wire = wireField.Length(Sizes.Wire);
         Field turnsField = part.Reader.Required("turns", "how often the wire winds around between the seats, such as 5.5");
         Placed<double>? turns = turnsField.Number();
+        Field solidField = part.Reader.Optional("solid-height"), freeField = part.Reader.Optional("free-length");
+        Placed<LengthReading>? solidHeight = solidField.Length(Sizes.StopLength), free = freeField.Length(Sizes.StopLength);
         bool sound = TurnsAreSound(turnsField, turns) & WireFits(wireField, wire, diameter);
         if (!sound || lower is null || upper is null || diameter is null || wire is null || turns is null || !Ends.AreSound(part, lower, upper, "the spring")) return null;
+        if ((solidField.IsPresent && solidHeight is null) || (freeField.IsPresent && free is null) || !StopIsSound(part, lower, upper, solidField, solidHeight, freeField, free)) return null;
         double solid = turns.Value * wire.Value.Length.Millimetres, apart = Ends.ApartMm(part, lower, upper);
         if (solid >= apart)
         {
@@ -29,7 +32,32 @@ internal static class CoilForm
         }
 
         part.Assume("Taken as a cylinder of wire between its seats, evenly wound, that leans and stretches with them; a barrel or cone shape is not covered.");
-        return new PartForm.Coil(lower, upper, part.Size("outside-diameter", diameter), part.Size("wire", wire), turns.Value);
+        var coil = new PartForm.Coil(lower, upper, part.Size("outside-diameter", diameter), part.Size("wire", wire), turns.Value);
+        return WithLengths(part, coil, solidHeight, free);
+    }
+
+    private static bool StopIsSound(
+        PartSource part, Place lower, Place upper, Field solidField, Placed<LengthReading>? solid, Field freeField, Placed<LengthReading>? free)
+    {
+        if (solid is null) return true;
+        if (!Ends.Move(part, lower, upper, "the spring")) return false;
+        double solidMm = solid.Value.Length.Millimetres, apart = Ends.ApartMm(part, lower, upper);
+        if (solidMm >= apart) FileMessages.SolidAsMeasured(solidField, apart);
+        else if (free is not null && free.Value.Length.Millimetres <= solidMm) FileMessages.FreeNotLonger(freeField);
+        else return true;
+        return false;
+    }
+
+    private static PartForm.Coil WithLengths(PartSource part, PartForm.Coil coil, Placed<LengthReading>? solid, Placed<LengthReading>? free)
+    {
+        Within length = Within.For(part.Within, null, Defaults.StopLengthMm, "a stop's length");
+        if (solid is not null) part.Draft.Assume(part.Path("solid-height"), "It ends the travel where the middles of its seats are its solid height apart.");
+        if (free is not null) part.Draft.Assume(part.Path("free-length"), "Its free length is not used yet: whether it comes loose from its seats is not looked at.");
+        return coil with
+        {
+            SolidHeight = solid is null ? null : part.Draft.Length(part.Path("solid-height"), solid, length),
+            FreeLength = free is null ? null : part.Draft.Length(part.Path("free-length"), free, length),
+        };
     }
 
     private static bool TurnsAreSound(Field field, Placed<double>? turns)

@@ -40,8 +40,8 @@ internal sealed record Mirror(string Side, Field Place, double HalfWidthMm, bool
     /// <summary>A name with its word for one side exchanged for the other's: <c>hub-left</c> for <c>hub-right</c>; null when it has none.</summary>
     public static string? Swapped(string name) => SideOf(name) is { } side ? string.Join('-', name.Split('-').Select(w => w == side ? Opposite(side) : w)) : null;
 
-    /// <summary>A name without its word for a side: <c>lower-link-frame</c> for <c>lower-link-left-frame</c>.</summary>
-    public static string Bare(string name) => string.Join('-', name.Split('-').Where(w => w is not ("left" or "right")));
+    /// <summary>A name without its word for a side: <c>lower-link-frame</c> for <c>lower-link-left-frame</c>, <c>beam-pivot</c> for <c>beam-pivot-of-left</c>.</summary>
+    public static string Bare(string name) => string.Join('-', name.Split('-').Where(w => w is not ("left" or "right" or "of")));
 
     /// <summary>The side that a name says, or null.</summary>
     public static string? SideOf(string name) => name.Split('-').FirstOrDefault(w => w is "left" or "right");

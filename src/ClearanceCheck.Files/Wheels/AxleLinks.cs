@@ -16,7 +16,7 @@ internal static class AxleLinks
         Field field = reader.Optional("links");
         if (!field.IsPresent) return;
         ImmutableArray<string> rods = layout is FreeLayout
-            ? [.. geometry?.FreeJoints.Where(j => j.Kind == FreeJointKind.Rod).Select(j => j.Name) ?? []]
+            ? [.. geometry?.FreeJoints.Where(j => j.Kind is FreeJointKind.Rod or FreeJointKind.Spring).Select(j => j.Name) ?? []]
             : RodsOf(layout);
         if (rods.IsEmpty && geometry is not null) FileMessages.NoRods(field, axle);
         else field.Mapping(r => ReadRods(r, rods, axle, geometry, draft));

@@ -30,13 +30,13 @@ internal static class AxleWheelParts
         MeasuredLength offset = draft.Length($"{path}/offset", wheel.Offset, Within.For(wheel.Within, null, Defaults.SizeMm, "a size from a caliper or a maker"));
         TireSolid tire = TireFigures.Place(path, wheel.Tire, within, draft);
         Func<WheelSeat, PartForm.Wheel>? rim = wheel.Rim is { } faces ? Faces(path, faces, within, draft) : null;
-        bool oneBody = geometry.Left.Body == geometry.Right.Body;
         draft.Assume(path, "Tire and wheel are taken as alike on both sides, round and running true but for the runout listed.");
-        if (!oneBody) draft.Assume($"{path}/axis", "Each wheel's axis is taken as square to the vehicle's centre plane: camber and toe were not measured.");
+        if (!geometry.IsSolid) draft.Assume($"{path}/axis", "Each wheel's axis is taken as square to the vehicle's centre plane: camber and toe were not measured.");
+        else if (geometry.Left.Body != geometry.Right.Body) draft.Assume($"{path}/axis", "Each wheel's axis is taken to go through both hubs with the wheels straight ahead: camber and toe were not measured.");
         foreach (bool left in new[] { true, false })
         {
             ((string body, MeasuredPoint hub), MeasuredPoint other) = left ? (geometry.Left, geometry.Right.Hub) : (geometry.Right, geometry.Left.Hub);
-            var seat = new WheelSeat(hub, oneBody ? other : null, left);
+            var seat = new WheelSeat(hub, geometry.IsSolid ? other : null, left);
             string side = Sides[left ? 0 : 1], tireId = TireId(axle, side), wheelId = WheelId(axle, side);
             draft.Parts.Add(Part(tireId, "tire", axle, $"{side}-tire", body, new PartForm.Tire(seat, tire.Radius, tire.Width, offset, tire.RimRadiusMm), rim is null ? [] : [wheelId]));
             if (rim is not null) draft.Parts.Add(Part(wheelId, "wheel", axle, $"{side}-wheel", body, rim(seat), [tireId]));

@@ -35,7 +35,7 @@ internal sealed class DrawingBuilder(VehicleMotion motion)
         {
             case PartForm.Hose hose:
                 return new DrawnPart(part.Id, [.. part.Form.Ends.Select(e => Posed(e, solved))], hose.OutsideDiameter.At(motion.Parameters.Span) / 2, true);
-            case PartForm.BumpStop or PartForm.Shock { Sleeves: null }:
+            case PartForm.BumpStop or PartForm.LimitStrap or PartForm.SteeringStop or PartForm.Shock { Sleeves: null }:
                 return new DrawnPart(part.Id, [.. part.Form.Ends.Select(e => Posed(e, solved))], 0, true);
         }
 

@@ -15,7 +15,7 @@ public sealed class PositionsLayout : AxleLayout
     // Wheels that stand within this of each other are level: a hand-held jack does no better.
     private const double LevelMm = 5;
 
-    public override string Id => "positions";
+    public override string Id => Axle.GuidedLayout;
 
     public override string Meaning => "a solid axle measured at several wheel positions";
 

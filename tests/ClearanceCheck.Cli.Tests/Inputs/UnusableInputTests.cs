@@ -101,7 +101,44 @@ public sealed class UnusableInputTests
 
         answer.Status.ShouldBe(2);
         int line = Array.FindIndex(shop.Read("axle.yaml").Split('\n'), l => l.Contains("upper:", StringComparison.Ordinal)) + 1;
-        answer.Error.ShouldContain($"axle.yaml:{line}:7: error: The link upper of the axle rear has no length");
+        answer.Error.ShouldContain($"axle.yaml:{line}:7: error: The joint upper of the axle rear has no length");
+    }
+
+    [Fact]
+    public void A_steering_that_turns_the_wrong_body_is_said_at_the_steering()
+    {
+        using var shop = new Workshop();
+        // The kingpin carries the knuckle, and its second body here is the axle, which does not turn on it.
+        shop.Write("axle.yaml", SteeredFile.Write("").Replace("[ rear/axle, rear/knuckle ]", "[ rear/knuckle, rear/axle ]", StringComparison.Ordinal));
+
+        Answer answer = shop.Run("pose", "axle.yaml");
+
+        answer.Status.ShouldBe(2);
+        answer.Error.ShouldContain("axle.yaml:22:5: error: The steering of the axle rear can't move: its links and joints already hold what it would turn.");
+    }
+
+    [Fact]
+    public void A_loose_body_of_a_steered_axle_is_said_to_be_loose_with_the_steering_held()
+    {
+        using var shop = new Workshop();
+        shop.Write("axle.yaml", SteeredFile.Write("      tip: { kind: ball, between: [ rear/knuckle, rear/arm ], at: [ [100, 700, 0] ] }\n", ", arm"));
+
+        Answer answer = shop.Run("pose", "axle.yaml");
+
+        answer.Status.ShouldBe(2);
+        answer.Error.ShouldContain("A link of the axle rear is missing: with both wheels held at a height and the steering held, rear/arm can still move.");
+    }
+
+    [Fact]
+    public void A_joint_of_a_layout_without_length_is_said_at_its_first_point()
+    {
+        using var shop = new Workshop();
+        shop.Write("axle.yaml", SteeredFile.WriteFirstLook(frame: "[55, -445, 83]", axle: "[55, -445, 83]"));
+
+        Answer answer = shop.Run("pose", "axle.yaml");
+
+        answer.Status.ShouldBe(2);
+        answer.Error.ShouldContain("axle.yaml:19:25: error: The joint track-bar of the axle front has no length: two of its points are typed as the same one.");
     }
 
     [Theory]

@@ -34,6 +34,36 @@ public sealed class FieldFaultTests
             """);
 
     [Fact]
+    public void A_stiffness_without_a_unit_is_refused() =>
+        Golden.Yaml(
+            """
+            format: 1
+            rate: 9000
+            """,
+            """
+            t.yaml:2:7: error: `rate`: `9000` has no unit; a stiffness always has one.
+              rate: 9000
+                    ^^^^
+            help: Write `9000 N/mm`.
+            number.no-unit
+            """);
+
+    [Fact]
+    public void A_stiffness_against_turning_in_another_unit_is_refused() =>
+        Golden.Yaml(
+            """
+            format: 1
+            twist: 4600 Nm
+            """,
+            """
+            t.yaml:2:13: error: `twist`: `Nm` is not a unit of a stiffness against turning.
+              twist: 4600 Nm
+                          ^^
+            help: Write `Nm/rad` or `Nm/deg` after the number.
+            number.wrong-unit
+            """);
+
+    [Fact]
     public void A_temperature_below_absolute_zero_is_refused() =>
         Golden.Yaml(
             """
@@ -320,7 +350,7 @@ public sealed class FieldFaultTests
             t.yaml:6:1: error: `lenght` is not a key here.
               lenght: 3
               ^^^^^^
-            help: Did you mean `height`? Keys here: format, unit, name, id, kind, side, height, pitch, slack, surface, factor, date, points, at, path, step, clips, scope, upper, parts.
+            help: Did you mean `height`? Keys here: format, unit, name, id, kind, side, height, pitch, slack, rate, twist, surface, factor, date, points, at, path, step, clips, scope, upper, parts.
             doc.not-a-positive-integer number.decimal-comma number.no-unit doc.wrong-count doc.unknown-key
             """);
 }

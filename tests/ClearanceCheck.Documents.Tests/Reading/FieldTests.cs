@@ -18,6 +18,8 @@ public sealed class FieldTests
             height: 31-5/8 in
             pitch: 18.5 deg
             slack: 5 %
+            rate: 9000 N/mm
+            twist: 4600 Nm/rad
             surface: 90 °C
             factor: 1.2e-5
             date: 2031-04-02
@@ -31,7 +33,7 @@ public sealed class FieldTests
             parts:
               rear-hose: { body: rear/axle, at: [4, 5, 6.5] }
             """;
-        const string expected = "format=1; unit=Millimetre; name=The left hose; id=rear-hose-2; kind=brake-hose; side=-1; height=803.275 mm; pitch=18.5 deg; slack=5 %; surface=90 °C; factor=1.2E-05; "
+        const string expected = "format=1; unit=Millimetre; name=The left hose; id=rear-hose-2; kind=brake-hose; side=-1; height=803.275 mm; pitch=18.5 deg; slack=5 %; rate=9000 N/mm; twist=4600 Nm/rad; surface=90 °C; factor=1.2E-05; "
             + "date=2031-04-02; points=scans/exhaust.csv; at=65.4 mm; path=2; step=40 mm; clips=1+3; scope=2; upper=chassis@3 mm; rear-hose=rear/axle@6.5 mm";
 
         Read(text).ShouldBe((expected, ""));

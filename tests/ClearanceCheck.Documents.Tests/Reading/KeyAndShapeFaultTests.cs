@@ -14,7 +14,7 @@ public sealed class KeyAndShapeFaultTests
             t.yaml:2:1: error: `kindd` is not a key here.
               kindd: brake-hose
               ^^^^^
-            help: Did you mean `kind`? Keys here: format, unit, name, id, kind, side, height, pitch, slack, surface, factor, date, points, at, path, step, clips, scope, upper, parts.
+            help: Did you mean `kind`? Keys here: format, unit, name, id, kind, side, height, pitch, slack, rate, twist, surface, factor, date, points, at, path, step, clips, scope, upper, parts.
             doc.unknown-key
             """);
 
@@ -29,7 +29,7 @@ public sealed class KeyAndShapeFaultTests
             t.yaml:2:1: error: `winch-capacity` is not a key here.
               winch-capacity: 3
               ^^^^^^^^^^^^^^
-            help: Keys here: format, unit, name, id, kind, side, height, pitch, slack, surface, factor, date, points, at, path, step, clips, scope, upper, parts.
+            help: Keys here: format, unit, name, id, kind, side, height, pitch, slack, rate, twist, surface, factor, date, points, at, path, step, clips, scope, upper, parts.
             doc.unknown-key
             """);
 
@@ -53,7 +53,7 @@ public sealed class KeyAndShapeFaultTests
             t.yaml:1:1: error: `formt` is not a key here.
               formt: 1
               ^^^^^
-            help: Did you mean `format`? Keys here: format, unit, name, id, kind, side, height, pitch, slack, surface, factor, date, points, at, path, step, clips, scope, upper, parts.
+            help: Did you mean `format`? Keys here: format, unit, name, id, kind, side, height, pitch, slack, rate, twist, surface, factor, date, points, at, path, step, clips, scope, upper, parts.
             doc.unknown-key
             """);
 
