@@ -54,6 +54,7 @@ internal static class AxlesReader
         }
 
         AxleLayout layout = LayoutCatalogue.Find(layoutId.Value)!;
+        if (layout.Assumption is { } resting) draft.Assume($"axles/{name}/layout", $"The {name} axle {resting}");
         Field steeringField = reader.Optional("steering");
         AxleGeometry? geometry = layout is FreeLayout
             ? FreeAxleReader.Read(reader, name, within, measuredIn?.Value ?? draft.States.MeasuredIn, draft)

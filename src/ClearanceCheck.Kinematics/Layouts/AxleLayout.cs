@@ -29,6 +29,9 @@ public abstract class AxleLayout
     /// <summary>True when one body reaches from wheel to wheel, so that the two hubs give the direction of their axes.</summary>
     public virtual bool IsSolid => true;
 
+    /// <summary>What its motion rests on that nobody measured; null for links that are told by their points alone.</summary>
+    public virtual string? Assumption => null;
+
     /// <summary>Its moving bodies, without the axle's name.</summary>
     public abstract ImmutableArray<string> Bodies(Axle axle);
 

@@ -33,6 +33,8 @@ public sealed class BeamAxleSimpleLayout : AxleLayout
 
     public override ImmutableArray<string> Steerings => SolidSteerings.All;
 
+    public override string Assumption => "is taken as carried by three arms of one length, level at ride height: its links were not measured.";
+
     public override ImmutableArray<string> Bodies(Axle axle) => ["axle"];
 
     public override IEnumerable<Joint> Joints(LayoutPlaces places)

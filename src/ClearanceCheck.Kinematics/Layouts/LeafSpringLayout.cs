@@ -34,6 +34,9 @@ public sealed class LeafSpringLayout : AxleLayout
 
     public override ImmutableArray<string> Steerings => SolidSteerings.All;
 
+    public override string Assumption =>
+        "hangs on leaves that bend in one curvature from clamp to eye, of a rate of 35 N/mm, held sideways by 250 N/mm at each eye (common practice, no source).";
+
     public override ImmutableArray<string> Bodies(Axle axle) => ["axle", "shackle-left", "shackle-right"];
 
     public override IEnumerable<Joint> Joints(LayoutPlaces places)

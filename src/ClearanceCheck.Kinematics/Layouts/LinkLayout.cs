@@ -26,6 +26,10 @@ public sealed class LinkLayout(bool hasTrackBar) : AxleLayout
 
     public override ImmutableArray<string> Steerings => SolidSteerings.All;
 
+    public override string? Assumption => hasTrackBar
+        ? "moves by what its links' bushings give: 8000 N/mm along each link (common practice, no source; softer or stiffer ones move the axle by little)."
+        : null;
+
     public override ImmutableArray<string> Bodies(Axle axle) => ["axle"];
 
     public override IEnumerable<Joint> Joints(LayoutPlaces places)

@@ -27,6 +27,9 @@ public sealed class PositionsLayout : AxleLayout
 
     public override ImmutableArray<string> Steerings => ["lock-only"];
 
+    public override string Assumption =>
+        "goes smoothly through the positions in which it was measured; what lies between them and beyond them is interpolated, not known.";
+
     public override ImmutableArray<string> Bodies(Axle axle) => ["axle"];
 
     public override IEnumerable<Joint> Joints(LayoutPlaces places)

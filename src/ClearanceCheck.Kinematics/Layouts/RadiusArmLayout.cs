@@ -24,6 +24,9 @@ public sealed class RadiusArmLayout : AxleLayout
 
     public override ImmutableArray<string> Steerings => SolidSteerings.All;
 
+    public override string Assumption =>
+        "moves by what its arms' bushings give: 5000 N/mm across each bolt, 1300 N/mm along it (common practice, no source; a softer or stiffer one moves the axle by little).";
+
     public override ImmutableArray<string> Bodies(Axle axle) => ["axle", "radius-arm-left", "radius-arm-right"];
 
     public override IEnumerable<Joint> Joints(LayoutPlaces places)

@@ -79,6 +79,23 @@ public sealed class LayoutExampleTests
         }
     }
 
+    [Theory] // Hubs and mark as typed, to whole mm.
+    [InlineData(-120, -120, -20, 815, -120, -78, 270, 50)]
+    [InlineData(60, 60, 2, 791, 60, -60, 246, 229)]
+    [InlineData(120, -120, 4, 803, 120, -59, 239, 206)]
+    [InlineData(-120, 120, -8, 764, -120, -63, 250, 131)]
+    public void An_axle_measured_at_several_positions_goes_through_them(
+        double left, double right, double hubX, double hubY, double hubZ, double markX, double markY, double markZ)
+    {
+        LayoutExample example = LayoutExample.Of("positions");
+
+        SolvedPose pose = example.Solve(left, right);
+
+        // Three points typed to whole mm are no rigid triangle: half a mm each.
+        (example.At(pose, "axle", example.Measured("hub-left")) - new Vector3d(hubX, hubY, hubZ)).Length.ShouldBeLessThan(1.2);
+        (example.At(pose, "axle", example.Measured("marker")) - new Vector3d(markX, markY, markZ)).Length.ShouldBeLessThan(1.6);
+    }
+
     private static double Hub(LayoutExample example, SolvedPose pose, bool left)
     {
         int body = example.Module.Bodies.IndexOf(LayoutCatalogue.Of(example.Axle).TravelBody(example.Axle, left));
