@@ -9,6 +9,9 @@ namespace ClearanceCheck.Kinematics;
 /// <summary>What can be set of an axle and how far: 0 left travel, 1 right travel, then steering, then wind-up, each where the axle has it.</summary>
 internal static class AxleBox
 {
+    /// <summary>The same box with another range of one coordinate.</summary>
+    public static PoseBox WithRange(PoseBox box, int coordinate, PoseCoordinate range) => new(box.Coordinates.SetItem(coordinate, range));
+
     public static PoseBox Of(AxleLayout layout, SteeringLinkage? steering, Axle axle, ReadOnlySpan<double> parameters)
     {
         double low = -axle.DroopLimit.At(parameters), high = axle.BumpLimit.At(parameters);

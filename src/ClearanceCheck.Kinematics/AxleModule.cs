@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Kinematics.Layouts;
 using ClearanceCheck.Mechanics.Linkages;
 using ClearanceCheck.Vehicles;
 
@@ -17,10 +18,17 @@ public sealed record AxleModule(Axle Axle, ImmutableArray<string> Bodies, Linkag
     public string EndOfTravel(int coordinate, bool high)
     {
         AxleCoordinates known = AxleCoordinates.Of(this);
-        if (coordinate == known.Steer) return $"{Axle.Name} wheels at their {(high ? "left" : "right")} lock";
+        if (coordinate == known.Steer) return $"{Steered} {(high ? "left" : "right")} {(TurnsWheels ? "lock" : "end")}";
         if (coordinate == known.Wrap) return $"{Axle.Name} axle wound up, nose {(high ? "down" : "up")}";
         return $"end of the travel looked at, {CoordinateNames[coordinate]} {(high ? "bump" : "droop")}";
     }
+
+    // Where knuckles hang on balls the coordinate is what moves their rods, and which way the wheels go with it is the linkage's affair.
+    private bool TurnsWheels => LayoutCatalogue.Of(Axle).KingpinBody(true) is not null && Axle.Steering?.Joint is null;
+
+    private string Steered => TurnsWheels ? $"{Axle.Name} wheels at their"
+        : AxleCoordinates.Of(this).Steer is { } steer && Motion.Box.Coordinates[steer].IsAngle ? $"{Axle.Name} steering arm at its"
+        : $"{Axle.Name} rack at its";
 
     /// <summary>True for a wheel's travel, whose ends are how far somebody looked; false for steering and wind-up, whose ends are real.</summary>
     public bool IsTravel(int coordinate) => AxleCoordinates.Of(this) is var known && (coordinate == known.Left || coordinate == known.Right);

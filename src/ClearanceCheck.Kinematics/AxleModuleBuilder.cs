@@ -15,7 +15,8 @@ public static class AxleModuleBuilder
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="axle">One of its axles.</param>
     /// <param name="parameters">Values of the parameter vector: the measured ones, or ones changed to see what a reading does.</param>
-    public static (AxleModule? Module, LinkageFault? Fault) Build(Vehicle vehicle, Axle axle, ReadOnlyMemory<double> parameters)
+    /// <param name="range">How far the steering goes, where that is known already; null to find it out.</param>
+    public static (AxleModule? Module, LinkageFault? Fault) Build(Vehicle vehicle, Axle axle, ReadOnlyMemory<double> parameters, PoseCoordinate? range = null)
     {
         AxleLayout layout = LayoutCatalogue.Of(axle);
         SteeringLinkage? steering = SteeringOf(axle);
@@ -27,6 +28,8 @@ public static class AxleModuleBuilder
         Joint[] joints = [.. layout.Joints(places), .. coordinates.Steer is { } steer ? steering?.Joints(layout, places, steer) ?? [] : [], Travel(true), Travel(false)];
         (Linkage? linkage, LinkageFault? fault) = Linkage.Build(bodies, [.. joints, .. Wrap(joints, Number(layout.TravelBody(axle, true)))], box.Dimensions);
         if (linkage is null) return (null, fault);
+        if (coordinates.Steer is { } steered && steering is not null && layout.KingpinBody(true) is not null)
+            box = AxleBox.WithRange(box, steered, range ?? Lock(steered, axle.Steering!));
         ImmutableArray<Follower> followers = [.. vehicle.Parts.SelectMany(part => FollowersOf(vehicle, part, bodies, parameters))];
         var motion = new LinkageMotion(linkage, box, AxleStops.Of(vehicle, axle, bodies, steering, parameters), followers);
         return (new AxleModule(axle, [.. bodies, .. followers.Select(f => f.Name)], motion), null);
@@ -36,6 +39,18 @@ public static class AxleModuleBuilder
             Wheel wheel = left ? axle.Left : axle.Right;
             return new Joint.Travel(
                 $"{AxleLayout.Side(left)} travel", Number(layout.TravelBody(axle, left)), wheel.Hub.At(parameters.Span), left ? 0 : 1, wheel.MeasuredTravelMm(parameters.Span));
+        }
+
+        PoseCoordinate Lock(int coordinate, Steering locks)
+        {
+            (double low, double high) = LockRange.Of(linkage, [Knuckle(true), Knuckle(false)], coordinate, locks.Left, locks.Right);
+            return box.Coordinates[coordinate] with { Low = low, High = high };
+        }
+
+        (int Knuckle, int Carrier, Vector3d Axis) Knuckle(bool left)
+        {
+            Vector3d lower = places.At($"kingpin-{AxleLayout.Side(left)}-lower"), upper = places.At($"kingpin-{AxleLayout.Side(left)}-upper");
+            return (places.Body(AxleLayout.Knuckle(left)), places.Body(layout.KingpinBody(left)!), (upper - lower).NormalizedOr(Vector3d.UnitZ));
         }
 
         IEnumerable<Joint> Wrap(Joint[] own, int body)

@@ -63,7 +63,7 @@ internal static class SteeringReader
     {
         if (linkage.IsLength(layout)) return SteeringRange.OfRack;
         if (layout.KingpinBody(true) is null) return SteeringRange.OfPitman;
-        return SteeringRange.OfWheel(linkage.PitmanEnd is null ? "the left wheel" : "the wheel on the drag link's side");
+        return SteeringRange.OfWheel(linkage.Id == "lock-only" ? "each wheel" : "the wheel that turns farther, the inner one,");
     }
 
     private static Steering? ReadFree(MappingReader reader, string axle, AxleGeometry? geometry, VehicleDraft draft)

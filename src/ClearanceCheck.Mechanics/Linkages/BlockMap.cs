@@ -20,7 +20,7 @@ internal sealed class BlockMap(LinkageMotion motion)
 
     // A block proved with more slack than the first is divided; the second is the most for the last.
     private const double Loose = 0.25;
-    private const double Loosest = 0.95;
+    private const double Loosest = 0.6;
 
     // Derivatives are bounded over parts of a block about this wide, with a seam that overlaps; large systems over fewer.
     private const double PartMm = 15;

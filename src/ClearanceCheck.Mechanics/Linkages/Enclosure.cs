@@ -215,19 +215,7 @@ internal sealed class Enclosure
     private Interval[] Jacobian(Interval[] box, Interval[] pose)
     {
         var jacobian = new Interval[n * n];
-        var u = new Tangent<Interval>[n];
-        var s = new Tangent<Interval>[pose.Length];
-        var column = new Tangent<Interval>[n];
-        for (int i = 0; i < n; i++) u[i] = new(box[i], Interval.Zero);
-        for (int k = 0; k < s.Length; k++) s[k] = new(pose[k], Interval.Zero);
-        for (int j = 0; j < n; j++)
-        {
-            u[j] = u[j] with { First = Interval.From(1) };
-            linkage.Evaluate(linkage.Place<Tangent<Interval>>(bodies, loads, u), s, column);
-            for (int i = 0; i < n; i++) jacobian[(i * n) + j] = column[i].First;
-            u[j] = u[j] with { First = Interval.Zero };
-        }
-
+        linkage.Derivatives<Interval>(bodies, loads, box, pose, jacobian);
         return jacobian;
     }
 

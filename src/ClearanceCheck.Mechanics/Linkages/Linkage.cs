@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Mechanics.Numbers;
 
@@ -18,6 +19,10 @@ public sealed class Linkage
 
     private const double ShortestMm = 1e-6;
     private readonly Equilibrium? equilibrium;
+    private readonly int[] rowsBefore;
+    private readonly int[] usedBefore;
+    private readonly int[] softBefore;
+    private readonly ImmutableArray<ImmutableArray<int>> feeling = [];
 
     private Linkage(ImmutableArray<string> bodies, ImmutableArray<Joint> joints, int coordinates)
     {
@@ -28,6 +33,7 @@ public sealed class Linkage
         BodyUnknowns = Carriages.Sum(c => c.Unknowns);
         ReferenceStiffness = joints.SelectMany(j => SoftRows.Stiffness(j)).Append(0).Max() is > 0 and var stiffest ? stiffest : 1;
         SoftStiffness = [.. joints.Select(SoftRows.Stiffness)];
+        (rowsBefore, usedBefore, softBefore) = (new int[joints.Length], new int[joints.Length], new int[joints.Length]);
         UsedRows = [];
     }
 
@@ -46,6 +52,14 @@ public sealed class Linkage
         }
 
         Loads = equilibrium?.Loads ?? 0;
+        for (int i = 1; i < Joints.Length; i++)
+        {
+            rowsBefore[i] = rowsBefore[i - 1] + EquationCounts[i - 1];
+            usedBefore[i] = usedBefore[i - 1] + UsedRows.AsSpan().Slice(rowsBefore[i - 1], EquationCounts[i - 1]).Count(true);
+            softBefore[i] = softBefore[i - 1] + SoftStiffness[i - 1].Count(s => s > 0);
+        }
+
+        feeling = Feeling();
         SquareMatrix start = SquareMatrix.Factor(Derivatives(Start, new double[Loads], StartSettings), Unknowns);
         (IsMirrored, StartPivot) = (start.DeterminantIsNegative, start.SmallestPivot);
     }
@@ -190,16 +204,65 @@ public sealed class Linkage
     internal void Evaluate<T>(in Placement<T> at, ReadOnlySpan<T> settings, Span<T> residual)
         where T : unmanaged, IReal<T>
     {
-        Span<T> own = stackalloc T[SoftRows.Most], loads = stackalloc T[SoftRows.Most];
         Span<Vector3<T>> forces = stackalloc Vector3<T>[Bodies.Length], moments = stackalloc Vector3<T>[Bodies.Length];
         var on = new Wrenches<T>(this, forces, moments);
-        int row = 0, used = 0;
-        for (int i = 0; i < Joints.Length; i++)
+        for (int i = 0; i < Joints.Length; i++) EvaluateJoint(i, at, settings, residual, on);
+        if (equilibrium is not null) Balance(at, residual, on);
+    }
+
+    /// <summary>The equations' derivatives with respect to the unknowns, row by row, in any kind of number.</summary>
+    /// <remarks>An unknown is felt by the joints of its own body and of what that carries, a load by its own joint: only those are evaluated again.</remarks>
+    internal void Derivatives<T>(ReadOnlySpan<RigidMotion> bodies, ReadOnlySpan<double> loads, ReadOnlySpan<T> at, ReadOnlySpan<T> settings, Span<T> matrix)
+        where T : unmanaged, IReal<T>
+    {
+        int n = Unknowns;
+        var unknowns = new Tangent<T>[n];
+        var column = new Tangent<T>[n];
+        var pose = new Tangent<T>[settings.Length];
+        for (int i = 0; i < n; i++) unknowns[i] = new(at[i], default);
+        for (int i = 0; i < settings.Length; i++) pose[i] = new(settings[i], default);
+        Span<Vector3<T>> forces = stackalloc Vector3<T>[Bodies.Length], moments = stackalloc Vector3<T>[Bodies.Length];
+        if (equilibrium is not null) Wrench(Place(bodies, loads, at), settings, new Wrenches<T>(this, forces, moments));
+        Span<Vector3<Tangent<T>>> ownForces = stackalloc Vector3<Tangent<T>>[Bodies.Length], ownMoments = stackalloc Vector3<Tangent<T>>[Bodies.Length];
+        for (int j = 0; j < n; j++)
         {
-            int count = EquationCounts[i];
-            if (count == 0) continue;
+            unknowns[j] = unknowns[j] with { First = T.From(1) };
+            Placement<Tangent<T>> placed = Place<Tangent<T>>(bodies, loads, unknowns);
+            Array.Clear(column);
+            var on = new Wrenches<Tangent<T>>(this, ownForces, ownMoments);
+            foreach (int joint in feeling[j]) EvaluateJoint(joint, placed, pose, column, on);
+            if (equilibrium is not null)
+            {
+                for (int body = 0; body < forces.Length; body++) (ownForces[body], ownMoments[body]) = (WithValue(ownForces[body], forces[body]), WithValue(ownMoments[body], moments[body]));
+                Balance(placed, column, on);
+            }
+
+            for (int i = 0; i < n; i++) matrix[(i * n) + j] = column[i].First;
+            unknowns[j] = unknowns[j] with { First = default };
+        }
+    }
+
+    // The forces of all joints; their equations are not wanted.
+    private void Wrench<T>(in Placement<T> at, ReadOnlySpan<T> settings, Wrenches<T> on)
+        where T : unmanaged, IReal<T>
+    {
+        Span<T> unused = new T[Unknowns];
+        for (int i = 0; i < Joints.Length; i++) EvaluateJoint(i, at, settings, unused, on);
+    }
+
+    private static Vector3<Tangent<T>> WithValue<T>(Vector3<Tangent<T>> change, Vector3<T> value)
+        where T : unmanaged, IReal<T> => new(new(value.X, change.X.First), new(value.Y, change.Y.First), new(value.Z, change.Z.First));
+
+    private void EvaluateJoint<T>(int joint, in Placement<T> at, ReadOnlySpan<T> settings, Span<T> residual, Wrenches<T> on)
+        where T : unmanaged, IReal<T>
+    {
+        Span<T> own = stackalloc T[SoftRows.Most], loads = stackalloc T[SoftRows.Most];
+        int count = EquationCounts[joint];
+        if (count > 0)
+        {
+            (int row, int used) = (rowsBefore[joint], usedBefore[joint]);
             bool isLoaded = false;
-            JointEquations.Evaluate(Joints[i], at, settings, own);
+            JointEquations.Evaluate(Joints[joint], at, settings, own);
             for (int k = 0; k < count; k++)
             {
                 loads[k] = default;
@@ -209,34 +272,30 @@ public sealed class Linkage
                 used++;
             }
 
-            if (isLoaded) JointForces.AddExact(Joints[i], at, loads, on);
+            if (isLoaded) JointForces.AddExact(Joints[joint], at, loads, on);
         }
 
         if (equilibrium is null) return;
-        EvaluateSoft(at, settings, residual, ref used, on);
-        Span<T> balances = stackalloc T[BodyUnknowns];
-        on.Write(at, balances);
-        for (int i = 0; i < BodyUnknowns; i++)
-            if (equilibrium.IsBalanced[i]) residual[used++] = balances[i];
+        if (Joints[joint] is Joint.Torque torque)
+            JointForces.AddTorque(torque, settings[torque.Coordinate] * T.From(torque.NmmPerUnit / ReferenceStiffness), on);
+        ImmutableArray<double> stiffness = SoftStiffness[joint];
+        if (stiffness.IsEmpty) return;
+        int direction = softBefore[joint], softRow = equilibrium.LoadOfRow.Length + direction;
+        for (int k = 0; k < stiffness.Length; k++) loads[k] = stiffness[k] > 0 ? at.Load(equilibrium.ExactLoads + direction++) : default;
+        SoftRows.Equations(Joints[joint], at, stiffness.AsSpan(), ReferenceStiffness, loads, own);
+        for (int k = 0; k < stiffness.Length; k++)
+            if (stiffness[k] > 0) residual[softRow++] = own[k];
+        JointForces.AddSoft(Joints[joint], at, loads, ReferenceStiffness, on);
     }
 
-    private void EvaluateSoft<T>(in Placement<T> at, ReadOnlySpan<T> settings, Span<T> residual, ref int used, Wrenches<T> on)
+    private void Balance<T>(in Placement<T> at, Span<T> residual, Wrenches<T> on)
         where T : unmanaged, IReal<T>
     {
-        Span<T> own = stackalloc T[SoftRows.Most], loads = stackalloc T[SoftRows.Most];
-        int direction = 0;
-        for (int i = 0; i < Joints.Length; i++)
-        {
-            if (Joints[i] is Joint.Torque torque)
-                JointForces.AddTorque(torque, settings[torque.Coordinate] * T.From(torque.NmmPerUnit / ReferenceStiffness), on);
-            ImmutableArray<double> stiffness = SoftStiffness[i];
-            if (stiffness.IsEmpty) continue;
-            for (int k = 0; k < stiffness.Length; k++) loads[k] = stiffness[k] > 0 ? at.Load(equilibrium!.ExactLoads + direction++) : default;
-            SoftRows.Equations(Joints[i], at, stiffness.AsSpan(), ReferenceStiffness, loads, own);
-            for (int k = 0; k < stiffness.Length; k++)
-                if (stiffness[k] > 0) residual[used++] = own[k];
-            JointForces.AddSoft(Joints[i], at, loads, ReferenceStiffness, on);
-        }
+        Span<T> balances = stackalloc T[BodyUnknowns];
+        on.Write(at, balances);
+        int row = equilibrium!.LoadOfRow.Length + equilibrium.Soft;
+        for (int i = 0; i < BodyUnknowns; i++)
+            if (equilibrium.IsBalanced[i]) residual[row++] = balances[i];
     }
 
     /// <summary>The residuals in a pose, mm; returns the largest.</summary>
@@ -277,24 +336,41 @@ public sealed class Linkage
         return largest;
     }
 
-    /// <summary>The equations' derivatives with respect to the unknowns, row by row.</summary>
+    /// <summary>The equations' derivatives with respect to the unknowns in a pose, row by row.</summary>
     internal double[] Derivatives(ReadOnlySpan<RigidMotion> bodies, ReadOnlySpan<double> loads, ReadOnlySpan<double> settings)
     {
         int n = Unknowns;
-        var matrix = new double[n * n];
-        var unknowns = new Tangent<Real>[n];
-        var column = new Tangent<Real>[n];
-        var pose = new Tangent<Real>[settings.Length];
-        for (int i = 0; i < settings.Length; i++) pose[i] = Tangent<Real>.From(settings[i]);
-        for (int j = 0; j < n; j++)
+        var pose = new Real[settings.Length];
+        for (int i = 0; i < pose.Length; i++) pose[i] = new Real(settings[i]);
+        var matrix = new Real[n * n];
+        Derivatives<Real>(bodies, loads, new Real[n], pose, matrix);
+        return MemoryMarshal.Cast<Real, double>(matrix).ToArray();
+    }
+
+    // For each unknown the joints that feel it.
+    private ImmutableArray<ImmutableArray<int>> Feeling()
+    {
+        var feeling = ImmutableArray.CreateBuilder<ImmutableArray<int>>();
+        foreach ((Carriage carriage, int body) in Carriages.Select((c, i) => (c, i)).OrderBy(c => c.c.FirstUnknown).ThenBy(c => c.c.Unknowns))
         {
-            unknowns[j] = new Tangent<Real>(default, new Real(1));
-            Evaluate(Place<Tangent<Real>>(bodies, loads, unknowns), pose, column);
-            for (int i = 0; i < n; i++) matrix[(i * n) + j] = column[i].First.Value;
-            unknowns[j] = default;
+            ImmutableArray<int> own = [.. Enumerable.Range(0, Joints.Length).Where(j => Joints[j].Bodies.ToArray().Any(b => IsCarriedBy(b, body)))];
+            for (int i = 0; i < carriage.Unknowns; i++) feeling.Add(own);
         }
 
-        return matrix;
+        for (int joint = 0; joint < Joints.Length; joint++)
+            for (int k = 0, used = usedBefore[joint]; k < EquationCounts[joint]; k++)
+                if (UsedRows[rowsBefore[joint] + k] && equilibrium?.LoadOfRow[used++] >= 0) feeling.Add([joint]);
+        for (int joint = 0; joint < Joints.Length && equilibrium is not null; joint++)
+            foreach (double stiffness in SoftStiffness[joint])
+                if (stiffness > 0) feeling.Add([joint]);
+        return feeling.ToImmutable();
+    }
+
+    private bool IsCarriedBy(int body, int carrier)
+    {
+        for (int at = body; at != 0; at = Carriages[at].Parent)
+            if (at == carrier) return true;
+        return false;
     }
 
     // A rod or leaf whose ends are one point has no direction.

@@ -36,23 +36,25 @@ public sealed class LinkageSolver(Linkage linkage)
         double farthest = 0;
         for (int i = 0; i < settings.Length; i++) farthest = Math.Max(farthest, lengths[i] * Math.Abs(settings[i] - fromSettings[i]));
         int steps = Math.Max(1, (int)Math.Ceiling(farthest / LongestStepMm));
-        RigidMotion[] bodies = from.ToArray();
+        // What turns or slides is first put back on its own line: the start may be that of a linkage measured a little differently.
+        var bodies = new RigidMotion[from.Length];
+        Displacement.Apply(linkage, from, new double[linkage.Unknowns], 0, bodies);
+        double[] loads = linkage.LoadsAt(bodies, fromSettings);
         var at = new double[settings.Length];
         for (int step = 1; step <= steps; step++)
         {
             for (int i = 0; i < at.Length; i++)
                 at[i] = step == steps ? settings[i] : fromSettings[i] + ((settings[i] - fromSettings[i]) * ((double)step / steps));
-            if (!Refine(bodies, at)) return null;
+            if (!Refine(bodies, loads, at, step == steps)) return null;
         }
 
         return linkage.LargestUnused(bodies, settings) > RedundancyMm ? null : bodies;
     }
 
-    private bool Refine(RigidMotion[] bodies, ReadOnlySpan<double> settings)
+    private bool Refine(RigidMotion[] bodies, double[] loads, ReadOnlySpan<double> settings, bool isEnd)
     {
         int n = linkage.Unknowns;
         Span<double> residual = new double[n], step = new double[n];
-        double[] loads = linkage.LoadsAt(bodies, settings);
         double size = linkage.Residual(bodies, loads, settings, residual);
         SquareMatrix? near = null;
         for (int iteration = 0; iteration < MaximumIterations; iteration++)
@@ -61,7 +63,7 @@ public sealed class LinkageSolver(Linkage linkage)
             if (near is null || size > ReuseMm || (size < ResidualMm && near.SmallestPivot < PivotNearAFold))
             {
                 double[] matrix = linkage.Derivatives(bodies, loads, settings);
-                if (linkage.IsSoft && size < ResidualMm && !linkage.IsStable(matrix)) return false;
+                if (isEnd && linkage.IsSoft && size < ResidualMm && !linkage.IsStable(matrix)) return false;
                 near = SquareMatrix.Factor(matrix, n);
                 if (near.SmallestPivot < leastPivot || near.DeterminantIsNegative != linkage.IsMirrored) return false;
             }

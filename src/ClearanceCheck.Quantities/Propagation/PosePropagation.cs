@@ -66,7 +66,8 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
         (ReadOnlyMemory<double> parameters, _, MotionFault? unreached) = StatePlacing.Place(motion.Vehicle, motion.Vehicle.Parameters.Shifted(index, byMm));
         if (unreached is not null) return null;
         if (module is null) return new Snapshot(parameters, null, null);
-        (AxleModule? shifted, _) = AxleModuleBuilder.Build(motion.Vehicle, module.Axle, parameters);
+        (AxleModule? shifted, _) = AxleModuleBuilder.Build(
+            motion.Vehicle, module.Axle, parameters, AxleCoordinates.Of(module).Steer is { } steer ? module.Motion.Box.Coordinates[steer] : null);
         SolvedPose? at = shifted?.Motion.Near(solved!.Bodies.Span, pose.AsSpan());
         return at is { IsSolved: true } ? new Snapshot(parameters, shifted, at) : null;
     }

@@ -78,6 +78,32 @@ public sealed class EveryLayoutTests
         }
     }
 
+    [Theory]
+    [InlineData("cross-over")]
+    [InlineData("parallel")]
+    [InlineData("lock-only")]
+    public void A_lock_is_where_the_wheel_that_turns_farther_stands(string steering)
+    {
+        (AxleModule module, double[] parameters) = Samples.Of("three-link", steering, 80).Module();
+        double given = module.Axle.Steering!.Left;
+        foreach (double end in (double[])[module.Motion.Box.Coordinates[2].Low, module.Motion.Box.Coordinates[2].High])
+        {
+            SolvedPose pose = module.Motion.At([0, 0, end]);
+
+            double[] turns =
+            [
+                .. ((string[])["left", "right"]).Select(side =>
+                {
+                    Vector3d axis = module.Axle.Points[$"kingpin-{side}-upper"].At(parameters) - module.Axle.Points[$"kingpin-{side}-lower"].At(parameters);
+                    Rotation turn = pose[module.Bodies.IndexOf("front/axle")].Rotation.Inverse * pose[module.Bodies.IndexOf($"front/knuckle-{side}")].Rotation;
+                    return Math.Abs(Vector3d.Dot(turn.ToRotationVector(), axis.NormalizedOr(default)));
+                }),
+            ];
+
+            turns.Max().ShouldBe(given, 1e-6);
+        }
+    }
+
     [Fact]
     public void The_steering_box_ends_the_pitman_arms_turn_on_both_sides()
     {
