@@ -34,7 +34,8 @@ public sealed record ShaftLine(ImmutableArray<ShaftPiece> Pieces, bool IsFollowe
     public static ImmutableArray<Part> PartsTo(Vehicle vehicle, Part part)
     {
         var parts = new List<Part> { part };
-        while (parts[^1].Form is PartForm.Shaft { After: { } before } && vehicle.Parts.FirstOrDefault(p => p.Id == before) is { } piece) parts.Add(piece);
+        while (parts[^1].Form is PartForm.Shaft { After: { } before } && vehicle.Parts.FirstOrDefault(p => p.Id == before) is { } piece && !parts.Contains(piece))
+            parts.Add(piece);
         parts.Reverse();
         return [.. parts];
     }
