@@ -23,6 +23,7 @@ internal static class PartsReader
             value.Mapping(r => ReadPart(r, id, ids, draft, touches));
         }
 
+        ShaftLines.Check(draft);
         foreach ((string part, Placed<string> other) in touches)
             if (other.Value == part || !MayBeThere(other.Value, draft)) FileMessages.TouchesNothing(draft.Diagnostics, part, other, draft.Parts.Select(p => p.Id));
         for (int i = 0; i < draft.Parts.Count; i++)

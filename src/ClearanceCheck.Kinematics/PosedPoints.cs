@@ -47,6 +47,7 @@ public static class PosedPoints
         PartForm.Plate plate => plate.Outline.Select(at => new Place(part.Body, at)),
         PartForm.Box box => [new Place(part.Body, box.Corner), new Place(part.Body, box.Opposite)],
         PartForm.Turned turned => [new Place(part.Body, turned.From), new Place(part.Body, turned.To)],
+        PartForm.Shaft shaft => shaft.Ends.Concat(shaft.Aheads),
         // A link of the layout has the layout's own points.
         _ => part.Form.Ends,
     };

@@ -33,7 +33,11 @@ public static class ParameterUse
         PartForm.Hose hose => [.. Of(hose.Upper.At), .. Of(hose.Lower.At), .. Of(hose.FreeLength), .. Of(hose.OutsideDiameter)],
         PartForm.Link link => [.. Of(link.First.At), .. Of(link.Second.At), .. Of(link.OutsideDiameter)],
         PartForm.Shock shock => [.. Of(shock.Upper.At), .. Of(shock.Lower.At), .. Of(shock.Closed), .. Of(shock.Open), .. Of(shock.Sleeves)],
-        PartForm.Shaft shaft => [.. Of(shaft.First.At), .. Of(shaft.Second.At), .. Of(shaft.Sleeves)],
+        PartForm.Shaft shaft =>
+        [
+            .. Of(shaft.First.At), .. Of(shaft.Second.At), .. Of(shaft.Sleeves),
+            .. shaft.Aheads.SelectMany(a => Of(a.At)), .. Of(shaft.Splines?.Length), .. Of(shaft.Splines?.Engaged),
+        ],
         PartForm.Coil coil => [.. Of(coil.Lower.At), .. Of(coil.Upper.At), .. Of(coil.OutsideDiameter), .. Of(coil.Wire), .. Of(coil.SolidHeight), .. Of(coil.FreeLength)],
         PartForm.BumpStop stop => [.. Of(stop.Frame.At), .. Of(stop.Axle.At), .. Of(stop.Height), .. Of(stop.Crush)],
         PartForm.LimitStrap strap => [.. Of(strap.Upper.At), .. Of(strap.Lower.At), .. Of(strap.Length), .. Of(strap.Stretch)],

@@ -31,7 +31,7 @@ public abstract record PartForm
         Hose hose => hose with { Upper = place(hose.Upper), Lower = place(hose.Lower) },
         Link link => link with { First = place(link.First), Second = place(link.Second) },
         Shock shock => shock with { Upper = place(shock.Upper), Lower = place(shock.Lower) },
-        Shaft shaft => shaft with { First = place(shaft.First), Second = place(shaft.Second) },
+        Shaft shaft => shaft.WithPlaces(place),
         Coil coil => coil with { Lower = place(coil.Lower), Upper = place(coil.Upper) },
         BumpStop stop => stop with { Frame = place(stop.Frame), Axle = place(stop.Axle) },
         LimitStrap strap => strap with { Upper = place(strap.Upper), Lower = place(strap.Lower) },
@@ -85,7 +85,41 @@ public abstract record PartForm
     public sealed record Shock(Place Upper, Place Lower, MeasuredLength Closed, MeasuredLength Open, Sleeves? Sleeves) : PartForm;
 
     /// <summary>A shaft of two halves that slide in each other between two places.</summary>
-    public sealed record Shaft(Place First, Place Second, Sleeves Sleeves) : PartForm;
+    public sealed record Shaft(Place First, Place Second, Sleeves Sleeves) : PartForm
+    {
+        /// <summary>The joint at its first end; the piece before it, where there is one, is what it is bolted to.</summary>
+        public ShaftEnd FirstEnd { get; init; } = new(ShaftJointKind.Single, null);
+
+        /// <summary>The joint at its second end; there is none where another piece follows, whose first joint it is.</summary>
+        public ShaftEnd SecondEnd { get; init; } = new(ShaftJointKind.Single, null);
+
+        /// <summary>Its splines; null where nobody measured them.</summary>
+        public Splines? Splines { get; init; }
+
+        /// <summary>By how much the yoke at its second end is turned against that at its first, right-handed about the line from the first to the second, rad.</summary>
+        public double PhaseRad { get; init; }
+
+        /// <summary>The id of the shaft that ends in a centre bearing where this one begins; null for one that begins at an output.</summary>
+        public string? After { get; init; }
+
+        /// <summary>The points ahead of its joints, with the bodies they ride on.</summary>
+        public IEnumerable<Place> Aheads
+        {
+            get
+            {
+                if (FirstEnd.Ahead is { } first) yield return new Place(First.Body, first);
+                if (SecondEnd.Ahead is { } second) yield return new Place(Second.Body, second);
+            }
+        }
+
+        internal Shaft WithPlaces(Func<Place, Place> place) => this with
+        {
+            First = place(First),
+            Second = place(Second),
+            FirstEnd = FirstEnd with { Ahead = FirstEnd.Ahead is { } first ? place(new Place(First.Body, first)).At : null },
+            SecondEnd = SecondEnd with { Ahead = SecondEnd.Ahead is { } second ? place(new Place(Second.Body, second)).At : null },
+        };
+    }
 
     /// <summary>A coil spring: a wire that winds around the line between the middles of its seats.</summary>
     /// <param name="OutsideDiameter">Over the wire.</param>

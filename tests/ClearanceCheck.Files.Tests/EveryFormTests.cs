@@ -8,6 +8,17 @@ namespace ClearanceCheck.Files.Tests;
 /// <summary>Each form of a part, read whole: values, half-widths and what is listed as taken for granted.</summary>
 public sealed class EveryFormTests
 {
+    private const string FrontPiece =
+        """
+          front-piece:
+            kind: driveshaft
+            first: { body: engine, at: [1000, 30, -90] }
+            second: { body: chassis, at: [330, 30, -115] }
+            tube: { diameter: 76 mm, length: 600 mm, at: first }
+            slip: { diameter: 58 mm, length: 300 mm }
+
+        """;
+
     private static readonly InspectionReading Reading = EveryForm.Read();
     private static readonly Vehicle Vehicle = Reading.Vehicle.ShouldNotBeNull(Reading.Messages());
 
@@ -128,6 +139,44 @@ public sealed class EveryFormTests
         Half(sleeves.TubeLength).ShouldBe(Defaults.TapeMm);
         Half(sleeves.RodDiameter).ShouldBe(Defaults.SizeMm);
         Assumed("parts/rear-driveshaft").Single().ShouldContain("two straight tubes");
+    }
+
+    [Fact]
+    public void A_driveshaft_of_which_only_the_ends_are_typed_has_single_joints_in_phase_and_says_so()
+    {
+        var shaft = Form<PartForm.Shaft>("rear-driveshaft");
+
+        (shaft.FirstEnd, shaft.SecondEnd).ShouldBe((new ShaftEnd(ShaftJointKind.Single, null), new ShaftEnd(ShaftJointKind.Single, null)));
+        (shaft.Splines, shaft.PhaseRad, shaft.After).ShouldBe((null, 0, null));
+        Assumed("parts/rear-driveshaft/joints").ShouldBe(["Kind of the joints at its ends not typed: taken as single cardan joints."]);
+        Assumed("parts/rear-driveshaft/phase").Single().ShouldContain("in phase");
+    }
+
+    [Fact]
+    public void Everything_that_is_typed_of_a_driveline_is_in_the_model()
+    {
+        Vehicle vehicle = EveryForm.Read(
+            ("at: [300, 30, -120] }", "at: [300, 30, -120] }\n    after: front-piece\n    joints: { first: double-cardan, second: constant-velocity }\n    phase: -12.5 deg\n    splines: { length: 90 mm, engaged: 2-7/16 in }"),
+            ("second: { body: rear/axle, at: [-480, 60, -340] }", "second: { body: rear/axle, at: [-480, 60, -340], ahead: [-380, 61, -330] }"),
+            ("  rear-shock-left:\n", FrontPiece + "  rear-shock-left:\n")).Vehicle.ShouldNotBeNull();
+        var shaft = (PartForm.Shaft)vehicle.Parts.Single(p => p.Id == "rear-driveshaft").Form;
+        double Now(MeasuredLength length) => length.At(vehicle.Parameters.Nominal);
+        string[] Said(string path) => [.. vehicle.Assumptions.Where(a => a.Path == path).Select(a => a.Text)];
+
+        (shaft.FirstEnd, shaft.SecondEnd.Joint).ShouldBe((new ShaftEnd(ShaftJointKind.DoubleCardan, null), ShaftJointKind.ConstantVelocity));
+        shaft.SecondEnd.Ahead.ShouldNotBeNull().At(vehicle.Parameters.Nominal).ShouldBe(new Vector3d(-380, 61, -330));
+        vehicle.Parameters.Parameters[shaft.SecondEnd.Ahead.Value.X.Index].ShouldBe(new Parameter("parts/rear-driveshaft/second/ahead.x", -380, Defaults.JointCentreMm, true));
+        Now(shaft.Splines.ShouldNotBeNull().Length).ShouldBe(90);
+        Now(shaft.Splines.Engaged).ShouldBe(61.9125, 1e-9);
+        shaft.PhaseRad.ShouldBe(-12.5 * Math.PI / 180, 1e-15);
+        shaft.After.ShouldBe("front-piece");
+        // Two points 101 mm apart, 4 mm each: atan(8 / 100.5) is 4.6 degrees.
+        Said("parts/rear-driveshaft/second/ahead").ShouldContain(t => t.EndsWith("off by about 4.6 degrees.", StringComparison.Ordinal));
+        Said("parts/rear-driveshaft/joints").ShouldBeEmpty();
+        Said("parts/rear-driveshaft/phase").ShouldBeEmpty();
+        // The joint at its bearing is the first one of the piece behind.
+        Said("parts/front-piece/joints").ShouldBe(["Kind of the joint at its first end not typed: taken as a single cardan joint."]);
+        Said("parts/front-piece/phase").ShouldBeEmpty();
     }
 
     [Fact]

@@ -7,6 +7,8 @@ public sealed class FormFaultTests
     private const string Corners = "corners: [[-1400, 300, -300], [-900, -300, -20]]";
     private const string Profile = "profile: [[60, -100], [140, -40], [150, 60], [60, 130]]";
     private static readonly string ManyCorners = $"outline: [{string.Join(", ", Enumerable.Range(0, 101).Select(i => FormattableString.Invariant($"[{i * 5}, {i * i}, 0]")))}]";
+    private const string FirstOfShaft = "first: { body: engine, at: [300, 30, -120] }";
+    private const string Slip = "slip: { diameter: 58 mm, length: 260 mm }\n";
     private const string LeftSleeves = "    tube: 60 mm\n    rod: 18 mm\n    upper";
 
     public static TheoryData<string, string, string> Shapes { get; } = new()
@@ -64,6 +66,30 @@ public sealed class FormFaultTests
         { "coil-bound", "turns: 7.5", "turns: 20.25" },
     };
 
+    public static TheoryData<string, string, string> Drivelines { get; } = new()
+    {
+        { "ahead-is-end", FirstOfShaft, FirstOfShaft.Replace("-120]", "-120], ahead: [300, 30, -120]", StringComparison.Ordinal) },
+        { "ahead-bent-too-far", FirstOfShaft, FirstOfShaft.Replace("-120]", "-120], ahead: [310, 130, -120]", StringComparison.Ordinal) },
+        { "ahead-in-no-state", FirstOfShaft, FirstOfShaft.Replace("-120]", "-120], ahead: [200, 30, -130], in: hangnig", StringComparison.Ordinal) },
+        { "ahead-two-numbers", FirstOfShaft, FirstOfShaft.Replace("-120]", "-120], ahead: [200, 30]", StringComparison.Ordinal) },
+        { "joint-unknown", Slip, Slip + "    joints: { first: double, second: single }\n" },
+        { "joint-of-nothing", Slip, Slip + "    joints: { frist: single }\n" },
+        { "engaged-beyond-spline", Slip, Slip + "    splines: { length: 62 mm, engaged: 90 mm }\n" },
+        { "spline-without-engaged", Slip, Slip + "    splines: { length: 62 mm }\n" },
+        { "phase-without-unit", Slip, Slip + "    phase: 0\n" },
+        { "phase-out-of-range", Slip, Slip + "    phase: 180 deg\n" },
+        { "after-no-such-part", Slip, Slip + "    after: front-driveshaft\n" },
+        { "after-no-shaft", Slip, Slip + "    after: steering-rod\n" },
+        { "after-itself", Slip, Slip + "    after: rear-driveshaft\n" },
+        { "after-does-not-begin-there", Slip, Slip + "    after: front-piece\n" + Piece("front-piece", "[1000, 30, -90]", "[360, 30, -110]") },
+        { "after-followed-twice", Slip, Slip + "    after: front-piece\n" + Piece("front-piece", "[1000, 30, -90]", "[330, 30, -115]") + Piece("third-piece", "[320, 30, -115]", "[-300, 30, -115]", "after: front-piece") },
+        { "after-piece-moves", Slip, Slip + "    after: front-piece\n" + Piece("front-piece", "[1000, 30, -90]", "[330, 30, -115]").Replace("body: chassis", "body: rear/axle", StringComparison.Ordinal) },
+        { "after-in-a-circle", Slip, Slip + Piece("one", "[1000, 30, -90]", "[330, 30, -115]", "after: two") + Piece("two", "[330, 30, -115]", "[1000, 30, -90]", "after: one") },
+        { "ahead-behind-bearing", FirstOfShaft, FirstOfShaft.Replace("-120]", "-120], ahead: [200, 30, -130]", StringComparison.Ordinal) + "\n    after: front-piece" },
+        { "joint-at-bearing", Slip, Slip + "    after: front-piece\n" + Piece("front-piece", "[1000, 30, -90]", "[330, 30, -115]", "joints: { second: single }") },
+        { "ahead-at-bearing", Slip, Slip + "    after: front-piece\n" + Piece("front-piece", "[1000, 30, -90]", "[330, 30, -115], ahead: [230, 30, -115]") },
+    };
+
     [Theory]
     [MemberData(nameof(Shapes))]
     [MemberData(nameof(TwoEnds))]
@@ -94,6 +120,38 @@ public sealed class FormFaultTests
 
         reading.Diagnostics.Ordered.Count.ShouldBe(1, reading.Messages());
     }
+
+    [Theory]
+    [MemberData(nameof(Drivelines))]
+    public void A_fault_of_a_driveline_gets_its_one_message(string name, string old, string fresh)
+    {
+        (string, string)[] changes = name == "ahead-behind-bearing" ? [(old, fresh), (Slip, Slip + Piece("front-piece", "[1000, 30, -90]", "[330, 30, -115]"))] : [(old, fresh)];
+        InspectionReading reading = EveryForm.Read(changes);
+
+        reading.Vehicle.ShouldBeNull();
+        if (name != "after-in-a-circle") reading.Diagnostics.Ordered.Count.ShouldBe(1, reading.Messages());
+        Golden.Matches(name, reading.Messages());
+    }
+
+    [Fact]
+    public void A_shaft_behind_a_faulty_piece_adds_no_second_message()
+    {
+        InspectionReading reading = EveryForm.Read((Slip, Slip + "    after: front-piece\n" + Piece("front-piece", "[1000, 30, -90]", "[330, 30]")));
+
+        reading.Diagnostics.Ordered.Count.ShouldBe(1, reading.Messages());
+    }
+
+    // A driveshaft with both ends on the chassis.
+    private static string Piece(string id, string from, string to, string? key = null) =>
+        $$"""
+          {{id}}:
+            kind: driveshaft
+            first: { body: chassis, at: {{from}} }
+            second: { body: chassis, at: {{to}} }
+            tube: { diameter: 76 mm, length: 600 mm, at: first }
+            slip: { diameter: 58 mm, length: 300 mm }
+
+        """ + (key is null ? "" : $"    {key}\n");
 
     private static string SecondAxle() =>
         """

@@ -13,7 +13,7 @@ public sealed class TravelCsvTests
         both.ShouldAllBe(line => line.Length == both[0].Length);
         both.Length.ShouldBe(5);
         rear[0].Take(22).ShouldBe(both[0].Take(22));
-        both[0][^1].ShouldBe("front-shaft.first-turn (deg)");
+        both[0][^1].ShouldBe("front-shaft.second-turn (deg)");
         Cells()[0].ShouldBe(both[0].Take(22));
     }
 

@@ -16,6 +16,7 @@ public sealed class PartTests
             Part("shock", new PartForm.Shock(Place(), Place(), Length("closed"), Length("open"), null)),
             Part("shock", new PartForm.Shock(Place(), Place(), Length("closed"), Length("open"), Sleeves())),
             Part("driveshaft", new PartForm.Shaft(Place(), Place(), Sleeves())),
+            Part("driveshaft", JointedShaft()),
             Part("coil-spring", new PartForm.Coil(Place(), Place(), Length("coil-od"), Length("wire"), 6)),
             Part("link", new PartForm.Link(Place(), Place(), Length("link-od"))),
             Part("tire", new PartForm.Tire(new WheelSeat(Point("hub"), Point("other-hub"), true), Length("radius"), Length("width"), Length("offset"), 203.2)),
@@ -27,7 +28,7 @@ public sealed class PartTests
         ];
 
         parts.SelectMany(ParameterUse.Of).Order().ShouldBe(Enumerable.Range(0, builder.Build().Count));
-        parts.Select(ParameterUse.IsStop).ShouldBe([false, false, true, true, false, false, false, false, false, true, true, true, true]);
+        parts.Select(ParameterUse.IsStop).ShouldBe([false, false, true, true, false, false, false, false, false, false, true, true, true, true]);
     }
 
     [Fact]
@@ -88,6 +89,7 @@ public sealed class PartTests
             new PartForm.Hose(Place(), Place(), Length("free"), Length("hose-od")),
             new PartForm.Shock(Place(), Place(), Length("closed"), Length("open"), Sleeves()),
             new PartForm.Shaft(Place(), Place(), Sleeves()),
+            JointedShaft(),
             new PartForm.Coil(Place(), Place(), Length("coil-od"), Length("wire"), 6),
             new PartForm.Link(Place(), Place(), Length("link-od")),
             new PartForm.BumpStop(Place(), Place(), Length("height"), Length("crush")),
@@ -99,10 +101,14 @@ public sealed class PartTests
         {
             PartForm image = form.WithEnds(end => end with { At = end.At.Mirrored(own) });
             image.Ends.ShouldBe([.. form.Ends.Select(e => e with { At = e.At.Mirrored(own) })]);
-            image.WithEnds(end => form.Ends[image.Ends.IndexOf(end)]).ShouldBe(form);
+            if (form is PartForm.Shaft shaft) ((PartForm.Shaft)image).Aheads.ShouldBe(shaft.Aheads.Select(a => a with { At = a.At.Mirrored(own) }));
+            image.WithEnds(Unmirrored).ShouldBe(form);
         }
 
         Should.Throw<InvalidOperationException>(() => new PartForm.Box(own, own).WithEnds(end => end));
+
+        Place Unmirrored(Place image) =>
+            image with { At = new MeasuredPoint(new(image.At.X.Index), new(image.At.Y.Index), new(image.At.Z.Index)) };
     }
 
     [Fact]
@@ -145,6 +151,15 @@ public sealed class PartTests
 
     private static Part Part(string kind, PartForm form) =>
         new() { Id = kind, Name = kind, Kind = PartKinds.Find(kind)!, Body = Vehicle.Chassis, Form = form, Touches = [] };
+
+    private PartForm.Shaft JointedShaft() => new(Place(), Place(), Sleeves())
+    {
+        FirstEnd = new ShaftEnd(ShaftJointKind.DoubleCardan, Point("ahead")),
+        SecondEnd = new ShaftEnd(ShaftJointKind.Single, Point("ahead")),
+        Splines = new Splines(Length("splines"), Length("engaged")),
+        PhaseRad = 0.1,
+        After = "front-piece",
+    };
 
     private Sleeves Sleeves() => new(true, Length("tube-od"), Length("tube"), Length("rod-od"), Length("rod"));
 

@@ -2,6 +2,7 @@ using System.Text.Json;
 using ClearanceCheck.Cli.Outputs;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Kinematics.Attitude;
+using ClearanceCheck.Kinematics.Driveline;
 
 namespace ClearanceCheck.Cli.Poses;
 
@@ -114,6 +115,24 @@ internal static class PoseJson
             json.WriteEndObject();
         }
 
+        json.WriteEndObject();
+        json.WriteStartObject("joints");
+        foreach ((string joint, JointBend bend) in pose.Joints) JsonText.Number(json, joint, Degrees(bend.AngleRad));
+        json.WriteEndObject();
+        json.WriteStartObject("shafts");
+        foreach (SpanPose span in pose.Spans) WriteShaft(json, span);
+        json.WriteEndObject();
+    }
+
+    private static void WriteShaft(Utf8JsonWriter json, SpanPose span)
+    {
+        if (span.Shaft is not { } shaft) return;
+        json.WriteStartObject(span.Part.Id);
+        JsonText.Number(json, "slip", shaft.SlipMm);
+        JsonText.Number(json, "engaged", shaft.Splines?.EngagedMm);
+        JsonText.Number(json, "leftOut", shaft.Splines?.LeftOutMm);
+        JsonText.Number(json, "leftIn", shaft.Splines?.LeftInMm);
+        JsonText.Number(json, "equivalent", Degrees(shaft.EquivalentRad));
         json.WriteEndObject();
     }
 

@@ -1,9 +1,11 @@
 using System.Text;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Kinematics.Attitude;
+using ClearanceCheck.Kinematics.Driveline;
 using ClearanceCheck.Kinematics.Reach;
 using ClearanceCheck.Reporting.Wording;
 using ClearanceCheck.Units;
+using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Cli.Poses;
 
@@ -26,6 +28,9 @@ internal static class PoseTable
         if (pose.Spans.Any()) text.Append("\nShocks and shafts (turn: of a shaft's line against the body at each end, since ride height)\n");
         foreach (SpanPose span in pose.Spans)
             text.Append($"  {VisibleText.Typed(span.Part.Id)}: {Mm(span.Attitude.LengthMm)} mm{(span.IsShaft ? $", turn {Deg(span.Attitude.FirstTurnRad)} and {Deg(span.Attitude.SecondTurnRad)}" : "")}\n");
+        if (pose.Joints.Any()) text.Append("\nJoints of shafts (angle in space between the flange and the line of the shaft; 0 is straight on)\n");
+        foreach ((string joint, JointBend bend) in pose.Joints) text.Append($"  {VisibleText.Typed(joint)}: {Joint(bend)}\n");
+        foreach (SpanPose span in pose.Spans.Where(s => s.Shaft?.Splines is not null)) text.Append(Splines(span, span.Shaft!.Splines!.Value));
         text.Append("\nPoints (x forward, y left, z up; mm)\n");
         foreach ((string path, string body, Vector3d at) in pose.Points) text.Append($"  {VisibleText.Typed(path)}: {Place(at)} on {VisibleText.Typed(body)}\n");
         return text.ToString();
@@ -38,6 +43,12 @@ internal static class PoseTable
         string caster = at.CasterRad is { } rad ? $", caster {Deg(rad)}" : "";
         return $"  {wheel.Name}: travel {Mm(wheel.TravelMm)} mm, hub at {Place(at.Hub)}{fender}, camber {Deg(at.CamberRad)}, toe {Deg(at.ToeRad)}, steer {Deg(at.SteerRad)}{caster}\n";
     }
+
+    private static string Joint(JointBend bend) => bend.AngleRad is not { } angle ? "not measured: no point ahead of it in the file"
+        : bend.Kind == ShaftJointKind.DoubleCardan ? $"{Deg(angle)}, {Deg(angle / 2)} at each cross" : Deg(angle);
+
+    private static string Splines(SpanPose span, SplineEngagement splines) =>
+        $"  {VisibleText.Typed(span.Part.Id)}: splines engaged {Mm(splines.EngagedMm)} mm, {Mm(splines.LeftOutMm)} mm left before they part, {Mm(splines.LeftInMm)} mm before they bottom\n";
 
     private static string Answer(PoseAnswer axle) => $"{axle.Module.Axle.Name}: " + axle.Word switch
     {

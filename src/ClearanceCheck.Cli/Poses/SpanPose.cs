@@ -1,4 +1,5 @@
 using ClearanceCheck.Kinematics.Attitude;
+using ClearanceCheck.Kinematics.Driveline;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Cli.Poses;
@@ -6,8 +7,9 @@ namespace ClearanceCheck.Cli.Poses;
 /// <summary>A shock or shaft in a pose.</summary>
 /// <param name="Part">Which.</param>
 /// <param name="Attitude">Its length and the turn of its line since ride height.</param>
-internal sealed record SpanPose(Part Part, SpanAttitude Attitude)
+/// <param name="Shaft">Its joints and splines; null for a shock.</param>
+internal sealed record SpanPose(Part Part, SpanAttitude Attitude, ShaftPose? Shaft)
 {
     /// <summary>Whether its line has joints whose bend matters.</summary>
-    public bool IsShaft => Part.Form is PartForm.Shaft;
+    public bool IsShaft => Shaft is not null;
 }

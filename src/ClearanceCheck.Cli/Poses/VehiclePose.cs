@@ -3,6 +3,7 @@ using ClearanceCheck.Cli.Inputs;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Kinematics;
 using ClearanceCheck.Kinematics.Attitude;
+using ClearanceCheck.Kinematics.Driveline;
 using ClearanceCheck.Mechanics.Poses;
 using ClearanceCheck.Vehicles;
 
@@ -50,9 +51,28 @@ internal sealed record VehiclePose(VehicleMotion Motion, PoseTyped Typed, Immuta
         where ride.IsSolved
         from part in Motion.Vehicle.Parts
         where part.Form is PartForm.Shock or PartForm.Shaft && SpanAttitude.IsBetween(axle.Module, Motion.Vehicle, part)
-        select new SpanPose(part, SpanAttitude.Of(axle.Module, part, axle.Solved, ride, Motion.Parameters.Span));
+        select new SpanPose(
+            part,
+            SpanAttitude.Of(axle.Module, part, axle.Solved, ride, Motion.Parameters.Span),
+            part.Form is PartForm.Shaft ? JointAngles.Of(axle.Module, Motion.Vehicle, part, axle.Solved, Motion.Parameters.Span) : null);
+
+    /// <summary>Joints of shafts that lead to a solved axle, by <c>shaft/end</c>: rad; null where the direction of the flange was not measured.</summary>
+    public IEnumerable<(string Joint, JointBend Bend)> Joints =>
+        (from axle in Axles
+         where axle.Solved.IsSolved
+         from last in Motion.Vehicle.Parts
+         where last.Form is PartForm.Shaft && SpanAttitude.IsBetween(axle.Module, Motion.Vehicle, last)
+         from part in ShaftLine.PartsTo(Motion.Vehicle, last)
+         from joint in JointsOf(part, JointAngles.Of(axle.Module, Motion.Vehicle, part, axle.Solved, Motion.Parameters.Span))
+         select joint).DistinctBy(j => j.Joint);
 
     private static SolvedPose Ride(AxleModule module) => module.Motion.At(new double[module.Motion.Box.Dimensions].AsSpan());
+
+    private static IEnumerable<(string Joint, JointBend Bend)> JointsOf(Part part, ShaftPose at)
+    {
+        yield return ($"{part.Id}/first", at.First);
+        if (at.Second is { } second) yield return ($"{part.Id}/second", second);
+    }
 
     private IEnumerable<WheelPose> WheelsOf(PoseAnswer axle)
     {

@@ -12,13 +12,16 @@ internal static class Ends
 
     /// <summary>Reads one end: <c>{ body, at }</c>, with <c>in</c> where it was measured in another state than the part.</summary>
     public static Place? Read(PartSource part, string key, string what, Within within) =>
-        part.Reader.Required(key, what).Mapping(r =>
-        {
-            Placed<string>? body = BodyWord.Read(r.Required("body", "the body it is on"), part.Draft);
-            Placed<LengthTriple>? at = r.Required("at", "the place").Triple();
-            Placed<string>? state = StateWord.Read(r.Optional("in"), part.Draft);
-            return body is null || at is null ? null : new Place(body.Value, part.Point(key, at, within, body.Value, state));
-        });
+        part.Reader.Required(key, what).Mapping(r => Read(part, key, r, within).Place);
+
+    /// <summary>Reads an end that may say more than that, with the state typed at it.</summary>
+    public static (Place? Place, Placed<string>? State) Read(PartSource part, string key, MappingReader reader, Within within)
+    {
+        Placed<string>? body = BodyWord.Read(reader.Required("body", "the body it is on"), part.Draft);
+        Placed<LengthTriple>? at = reader.Required("at", "the place").Triple();
+        Placed<string>? state = StateWord.Read(reader.Optional("in"), part.Draft);
+        return (body is null || at is null ? null : new Place(body.Value, part.Point(key, at, within, body.Value, state)), state);
+    }
 
     /// <summary>True when the ends can be those of one part; said when not.</summary>
     /// <param name="part">The part.</param>

@@ -11,20 +11,23 @@ internal static class ShaftForm
 
     public static PartForm? Read(PartSource part)
     {
-        Place? first = Ends.Read(part, "first", "the middle of the joint at its first end", part.Joint());
-        Place? second = Ends.Read(part, "second", "the middle of the joint at its second end", part.Joint());
+        ShaftEndTyped? first = ShaftEndReader.Read(part, "first", "the middle of the joint at its first end");
+        ShaftEndTyped? second = ShaftEndReader.Read(part, "second", "the middle of the joint at its second end");
         TypedTube? tube = part.Reader.Required("tube", "its tube").Mapping(r => ReadTube(r, "from its joint to its open end", takesEnd: true));
         TypedTube? slip = part.Reader.Required("slip", "what slides in the tube").Mapping(r => ReadTube(r, "from its joint to its inner end", takesEnd: false));
-        if (first is null || second is null || tube is null || slip is null || !Ends.AreSound(part, first, second, "the driveshaft")) return null;
-        if (!LengthsFit(part, tube, slip, Ends.ApartMm(part, first, second))) return null;
+        ShaftDriveline? driveline = ShaftDriveline.Read(part);
+        if (first is null || second is null || tube is null || slip is null || driveline is null) return null;
+        if (!Ends.AreSound(part, first.Place, second.Place, "the driveshaft") || !LengthsFit(part, tube, slip, Ends.ApartMm(part, first.Place, second.Place))) return null;
+        if (!(ShaftEndReader.IsSound(part, first, second) & ShaftEndReader.IsSound(part, second, first))) return null;
         Within tape = part.Tape();
         part.Assume("Taken as two straight tubes that slide in each other; nothing thicker, such as a joint or a boot, is part of it.");
-        return new PartForm.Shaft(first, second, new Sleeves(
+        var sleeves = new Sleeves(
             tube.AtFirst,
             part.Size("tube/diameter", tube.Diameter),
             part.Draft.Length(part.Path("tube/length"), tube.Length, tape),
             part.Size("slip/diameter", slip.Diameter),
-            part.Draft.Length(part.Path("slip/length"), slip.Length, tape)));
+            part.Draft.Length(part.Path("slip/length"), slip.Length, tape));
+        return driveline.On(part, new PartForm.Shaft(first.Place, second.Place, sleeves), first.Ahead, second.Ahead);
     }
 
     private static TypedTube? ReadTube(MappingReader reader, string length, bool takesEnd)

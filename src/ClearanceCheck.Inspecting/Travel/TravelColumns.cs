@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Kinematics;
 using ClearanceCheck.Kinematics.Attitude;
+using ClearanceCheck.Kinematics.Driveline;
 using ClearanceCheck.Mechanics.Poses;
 using ClearanceCheck.Vehicles;
 
@@ -71,13 +73,59 @@ internal sealed class TravelColumns
 
     private void AddPart(Part part)
     {
-        if (part.Form is not (PartForm.Shock or PartForm.Shaft)) return;
-        SpanAttitude At(Standing s) => SpanAttitude.Of(module, part, s.Solved, ride, motion.Parameters.Span);
-        Add($"{part.Id}.length", $"{part.Name}, length", Millimetres, s => At(s).LengthMm);
-        if (part.Form is not PartForm.Shaft || !ride.IsSolved) return;
-        Add($"{part.Id}.first-turn", $"{part.Name}, line turned against {Body(part, 0)}", Degrees, s => InDegrees(At(s).FirstTurnRad));
-        Add($"{part.Id}.second-turn", $"{part.Name}, line turned against {Body(part, 1)}", Degrees, s => InDegrees(At(s).SecondTurnRad));
+        if (part.Form is PartForm.Link) AddLink(part);
+        if (part.Form is PartForm.Shock or PartForm.Shaft)
+            Add($"{part.Id}.length", $"{part.Name}, length", Millimetres, s => SpanAttitude.Of(module, part, s.Solved, ride, motion.Parameters.Span).LengthMm);
+        if (part.Form is PartForm.Shaft shaft) AddShaft(part, shaft);
     }
+
+    // The middle of a ball joint's or rod end's swing is not in the file: what is known is how far the link turned.
+    private void AddLink(Part part)
+    {
+        SpanAttitude At(Standing s) => SpanAttitude.SinceMeasured(module, part, s.Solved, motion.Parameters.Span);
+        Add($"{part.Id}.first-swing", $"{part.Name}, turned against {Body(part, 0)} since measured", Degrees, s => InDegrees(At(s).FirstTurnRad));
+        Add($"{part.Id}.second-swing", $"{part.Name}, turned against {Body(part, 1)} since measured", Degrees, s => InDegrees(At(s).SecondTurnRad));
+    }
+
+    private void AddShaft(Part part, PartForm.Shaft shaft)
+    {
+        foreach (Part piece in ShaftLine.PartsTo(motion.Vehicle, part).SkipLast(1))
+            AddJoint(piece, (PartForm.Shaft)piece.Form, ShaftLine.Of(module, motion.Vehicle, piece, motion.Parameters.Span), isFirst: true);
+        ShaftLine line = ShaftLine.Of(module, motion.Vehicle, part, motion.Parameters.Span);
+        AddJoint(part, shaft, line, isFirst: true);
+        AddJoint(part, shaft, line, isFirst: false);
+        if (ride.IsSolved && line.At(ride).EquivalentRad is not null)
+            Add($"{part.Id}.equivalent", $"{part.Name}, one joint as uneven as all together", Degrees, s => InDegrees(line.At(s.Solved).EquivalentRad));
+        Add($"{part.Id}.slip", $"{part.Name}, longer than as measured", Millimetres, s => line.At(s.Solved).SlipMm);
+        if (line.Splines is null) return;
+        Add($"{part.Id}.engaged", $"{part.Name}, splines engaged", Millimetres, s => line.At(s.Solved).Splines?.EngagedMm);
+        Add($"{part.Id}.left-in", $"{part.Name}, splines, left before they bottom", Millimetres, s => line.At(s.Solved).Splines?.LeftInMm);
+    }
+
+    private void AddJoint(Part part, PartForm.Shaft shaft, ShaftLine line, bool isFirst)
+    {
+        string end = isFirst ? "first" : "second", place = isFirst && shaft.After is not null ? "the centre bearing" : Body(part, isFirst ? 0 : 1);
+        ShaftPiece piece = line.Pieces[^1];
+        bool isMeasured = isFirst ? shaft.After is not null || piece.FirstAxis is not null : piece.SecondAxis is not null;
+        string label = Joint((isFirst ? shaft.FirstEnd : shaft.SecondEnd).Joint);
+        Add(
+            $"{part.Id}.{end}-angle",
+            $"{part.Name}, angle of the {label} at {place}{(isMeasured ? "" : ": not measured, no point ahead of it in the file")}",
+            Degrees,
+            s => line.At(s.Solved) is var at ? InDegrees((isFirst ? at.First : at.Second)?.AngleRad) : null);
+        // Where the joint's own angle is known, how far the line turned says nothing new.
+        if (isMeasured || !ride.IsSolved || !SpanAttitude.IsBetween(module, motion.Vehicle, part)) return;
+        SpanAttitude At(Standing s) => SpanAttitude.Of(module, part, s.Solved, ride, motion.Parameters.Span);
+        Add($"{part.Id}.{end}-turn", $"{part.Name}, line turned against {place} since ride height", Degrees, s => InDegrees(isFirst ? At(s).FirstTurnRad : At(s).SecondTurnRad));
+    }
+
+    private static string Joint(ShaftJointKind kind) => kind switch
+    {
+        ShaftJointKind.Single => "joint",
+        ShaftJointKind.DoubleCardan => "double cardan joint (each cross half of it)",
+        ShaftJointKind.ConstantVelocity => "constant-velocity joint",
+        _ => throw new UnreachableException(),
+    };
 
     private static string Body(Part part, int end) => "the " + part.Form.Ends[end].Body.Replace('/', ' ');
 

@@ -6,7 +6,7 @@ namespace ClearanceCheck.Kinematics.Attitude;
 
 /// <summary>A part between two places in a pose: how long it is and how its line turned against the bodies at its ends.</summary>
 /// <param name="LengthMm">From end to end, mm.</param>
-/// <param name="FirstTurnRad">How far its line turned against the body of its first end since ride height, rad; not the joint's angle, which needs the direction of the flange.</param>
+/// <param name="FirstTurnRad">How far its line turned against the body of its first end since the pose it is compared with, rad; not the joint's angle, which needs the direction of the flange.</param>
 /// <param name="SecondTurnRad">The same at its second end.</param>
 public sealed record SpanAttitude(double LengthMm, double FirstTurnRad, double SecondTurnRad)
 {
@@ -19,11 +19,23 @@ public sealed record SpanAttitude(double LengthMm, double FirstTurnRad, double S
         bool IsHere(string body) => body == Vehicle.Chassis || vehicle.FixedBodies.Contains(body) || module.Bodies.Contains(body);
     }
 
+    /// <summary>The part in a solved pose, its turns counted from the state in which the axle's points were measured.</summary>
+    /// <param name="module">Its axle.</param>
+    /// <param name="part">A part with two ends.</param>
+    /// <param name="pose">Solved.</param>
+    /// <param name="parameters">The parameter values that the axle was made with.</param>
+    public static SpanAttitude SinceMeasured(AxleModule module, Part part, SolvedPose pose, ReadOnlySpan<double> parameters)
+    {
+        var bodies = new RigidMotion[pose.Bodies.Length];
+        Array.Fill(bodies, RigidMotion.Identity);
+        return Of(module, part, pose, new SolvedPose(PoseAnswerKind.Solved, bodies), parameters);
+    }
+
     /// <summary>The part in a solved pose.</summary>
     /// <param name="module">Its axle.</param>
     /// <param name="part">A part with two ends.</param>
     /// <param name="pose">Solved.</param>
-    /// <param name="ride">Ride height, solved.</param>
+    /// <param name="ride">What turns are counted from: ride height, solved.</param>
     /// <param name="parameters">The parameter values that the axle was made with.</param>
     public static SpanAttitude Of(AxleModule module, Part part, SolvedPose pose, SolvedPose ride, ReadOnlySpan<double> parameters)
     {

@@ -7,7 +7,7 @@ using Scriban.Runtime;
 
 namespace ClearanceCheck.Reporting.Sections;
 
-/// <summary>Where the wheels of each axle can go, what ends it, and how wheels, axle, shocks and shafts stand there.</summary>
+/// <summary>Where the wheels of each axle can go, what ends it, and how wheels, axle, shocks, shafts and links stand there.</summary>
 public sealed class TravelSection : ReportSection
 {
     private static readonly ImmutableArray<string> PathsShown = ["both-down", "both-up", "left-up-right-down", "left-down-right-up", "steer-left", "steer-right"];

@@ -31,13 +31,15 @@ internal static class SampleTravel
             ]);
     }
 
-    /// <summary>A steered axle whose wheels nobody measured at ride height, and which has a shaft.</summary>
+    /// <summary>A steered axle whose wheels nobody measured at ride height, and which has a shaft that was measured at one of its two joints.</summary>
     public static TravelTable SteeredFront() => new(
         "front",
         [
             new("left.travel", "left wheel, travel", "mm"), new("right.travel", "right wheel, travel", "mm"), new("steer", "steering", "deg"),
-            new("left.steer", "left wheel, steer angle", "deg"), new("front-shaft.length", "Front driveshaft, length", "mm"), new("front-shaft.first-turn", "Front driveshaft, line turned against the chassis", "deg"),
+            new("left.steer", "left wheel, steer angle", "deg"), new("front-shaft.length", "Front driveshaft, length", "mm"), new("front-shaft.first-angle", "Front driveshaft, angle of the joint at the chassis", "deg"),
+            new("front-shaft.second-angle", "Front driveshaft, angle of the joint at the front axle: not measured, no point ahead of it in the file", "deg"),
+            new("front-shaft.second-turn", "Front driveshaft, line turned against the front axle since ride height", "deg"),
         ],
-        [new("lock-left", "ride height, steered hard left", "reached", [new("steering lock left", "steering lock left", true)], [], [0, 0, 31, 31.5, 812.3, 0])],
+        [new("lock-left", "ride height, steered hard left", "reached", [new("steering lock left", "steering lock left", true)], [], [0, 0, 31, 31.5, 812.3, 4.994, null, 0])],
         [new("steer-left", "steered to the left", "deg", 35, false, [new("tab", "Left steering stop", 31, 0)])]);
 }
