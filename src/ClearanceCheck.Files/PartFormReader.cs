@@ -16,7 +16,7 @@ internal static class PartFormReader
             return null;
         }
 
-        bool onOneBody = kind is PartFormKind.Chain or PartFormKind.Plate or PartFormKind.Box or PartFormKind.Turned or PartFormKind.Scanned;
+        bool onOneBody = kind is PartFormKind.Chain or PartFormKind.Plate or PartFormKind.Box or PartFormKind.Turned or PartFormKind.Scanned or PartFormKind.Unshaped;
         Placed<string>? body = onOneBody ? BodyWord.Read(part.Reader.Required("body", "the body it is fixed to"), part.Draft) : null;
         PartForm? form = Form(kind, part with { Body = body?.Value });
         if (form is null || (onOneBody && body is null)) return null;
@@ -36,6 +36,7 @@ internal static class PartFormReader
         PartFormKind.Shaft => ShaftForm.Read(part),
         PartFormKind.Coil => CoilForm.Read(part),
         PartFormKind.BumpStop => BumpStopForm.Read(part),
+        PartFormKind.Unshaped => new PartForm.Unshaped(),
         _ => throw new UnreachableException(),
     };
 }

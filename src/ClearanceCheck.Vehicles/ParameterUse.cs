@@ -35,6 +35,7 @@ public static class ParameterUse
         PartForm.Shaft shaft => [.. Of(shaft.First.At), .. Of(shaft.Second.At), .. Of(shaft.Sleeves)],
         PartForm.Coil coil => [.. Of(coil.Lower.At), .. Of(coil.Upper.At), .. Of(coil.OutsideDiameter), .. Of(coil.Wire)],
         PartForm.BumpStop stop => [.. Of(stop.Frame.At), .. Of(stop.Axle.At), .. Of(stop.Height), .. Of(stop.Crush)],
+        PartForm.Unshaped => [],
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 

@@ -91,6 +91,9 @@ public abstract record PartForm
     /// <summary>A bump stop on the frame above a pad on the axle; it ends the travel at its crushed height.</summary>
     /// <param name="Crush">What it gives under load, mm.</param>
     public sealed record BumpStop(Place Frame, Place Axle, MeasuredLength Height, MeasuredLength Crush) : PartForm;
+
+    /// <summary>A part of which nothing is known but its body: only gaps that were read to it directly speak of it.</summary>
+    public sealed record Unshaped : PartForm;
 }
 
 /// <summary>A corner of a profile that is turned around an axis.</summary>

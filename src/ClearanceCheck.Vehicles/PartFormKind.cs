@@ -36,6 +36,9 @@ public enum PartFormKind
     /// <summary>A place on the frame, a place on the axle, a height and a material.</summary>
     BumpStop,
 
+    /// <summary>Nothing but a body: gaps to it were read directly.</summary>
+    Unshaped,
+
     /// <summary>Comes from the axle's wheel, not from a part of the file.</summary>
     FromAxle,
 }
