@@ -77,10 +77,9 @@ internal sealed class Anchor
     {
         (Measurement Measured, Anchor Anchor)[] candidates =
             [.. anchors.Select((a, i) => (Measured: Candidate(points, anchored[i], a), Anchor: a)).Where(c => c.Anchor.Reading.IsOfParts && c.Measured.NotEvaluated is null)];
-        (Measurement Measured, Anchor Anchor) least = candidates.MinBy(c => c.Measured.Bound);
-        Measurement chosen = candidates.Length == 0 ? points : least.Measured;
+        (Measurement chosen, Anchor? counting) = candidates.Length == 0 ? (points, null) : candidates.MinBy(c => c.Measured.Bound);
         bool counts = chosen.Basis == MeasurementBasis.Reading;
-        return chosen with { Readings = [.. anchors.Select(a => counts && a == least.Anchor ? a.Reading with { Counts = true } : a.Reading), .. notUsed] };
+        return chosen with { Readings = [.. anchors.Select(a => counts && a == counting ? a.Reading with { Counts = true } : a.Reading), .. notUsed] };
     }
 
     // A reading that contradicts the points, or makes the value less certain, may lower it and never raise it: a blunder must not clear a pair.
