@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Documents;
+using ClearanceCheck.Documents.Nodes;
 using ClearanceCheck.Documents.Reading;
 using ClearanceCheck.Files.Forms;
 using ClearanceCheck.Files.States;
@@ -22,6 +23,15 @@ internal static class GapsReader
         ["clay"] = GapTool.Clay,
         ["drill"] = GapTool.Drill,
     };
+
+    /// <summary>Notes whom gaps were read between, before the parts are read; faults are told when the gaps are.</summary>
+    public static void FindNames(MappingReader reader, VehicleDraft draft)
+    {
+        if (reader.Node.Find("gaps")?.Value is not MappingNode gaps) return;
+        foreach (MappingEntry gap in gaps.Entries)
+            if (gap.Value is MappingNode one && one.Find("between")?.Value is SequenceNode sides)
+                draft.NamedByGaps.UnionWith(sides.Items.OfType<ScalarNode>().Select(s => s.Text));
+    }
 
     public static void Read(MappingReader reader, VehicleDraft draft)
     {
@@ -56,7 +66,7 @@ internal static class GapsReader
     // A part, or a whole body where what is on it was not described part by part.
     private static string? ReadSide(Field field, string state, SourceSpan place, VehicleDraft draft)
     {
-        if (field.Node is Documents.Nodes.ScalarNode { Text: var typed })
+        if (field.Node is ScalarNode { Text: var typed })
         {
             if (draft.Sides.IsMirrored(typed))
             {

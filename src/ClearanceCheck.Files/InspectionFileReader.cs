@@ -26,6 +26,7 @@ public static class InspectionFileReader
         StatesReader.Read(reader, draft);
         AxlesReader.Read(reader, draft);
         ScopeReader.Read(reader, draft);
+        GapsReader.FindNames(reader, draft);
         PartsReader.Read(reader, draft);
         GapsReader.Read(reader, draft);
         BeforeLiftReader.Read(reader, draft);

@@ -16,7 +16,7 @@ internal static class PartFormReader
             return null;
         }
 
-        bool onOneBody = kind is PartFormKind.Chain or PartFormKind.Plate or PartFormKind.Box or PartFormKind.Turned or PartFormKind.Scanned;
+        bool onOneBody = kind is PartFormKind.Chain or PartFormKind.Plate or PartFormKind.Box or PartFormKind.Turned or PartFormKind.Scanned or PartFormKind.Unshaped;
         Placed<string>? body = onOneBody ? BodyWord.Read(part.Reader.Required("body", "the body it is fixed to"), part.Draft) : null;
         PartForm? form = Form(kind, part with { Body = body?.Value });
         if (form is null || (onOneBody && body is null)) return null;
@@ -38,6 +38,7 @@ internal static class PartFormReader
         PartFormKind.BumpStop => BumpStopForm.Read(part),
         PartFormKind.LimitStrap => LimitStrapForm.Read(part),
         PartFormKind.SteeringStop => SteeringStopForm.Read(part),
+        PartFormKind.Unshaped => new PartForm.Unshaped(),
         _ => throw new UnreachableException(),
     };
 }

@@ -56,6 +56,9 @@ internal sealed class VehicleDraft(InspectionFile file)
 
     public List<DirectGap> DirectGaps { get; } = [];
 
+    /// <summary>Ids of parts, and names of bodies, that gaps were read between: such parts need no shape.</summary>
+    public HashSet<string> NamedByGaps { get; } = new(StringComparer.Ordinal);
+
     public ImmutableArray<string> Scope { get; set; } = [];
 
     public List<Part> Parts { get; } = [];

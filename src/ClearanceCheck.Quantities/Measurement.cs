@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Kinematics;
+using ClearanceCheck.Quantities.Gaps;
 using ClearanceCheck.Sweeping;
+using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Quantities;
 
@@ -21,6 +23,18 @@ public sealed record Measurement
 
     /// <summary>The worst places, the worst first.</summary>
     public ImmutableArray<WorstPlace> Places { get; init; } = [];
+
+    /// <summary>What it rests on.</summary>
+    public MeasurementBasis Basis { get; init; }
+
+    /// <summary>Gaps that were read directly between the two, all of them; one counts where the basis is not the points alone.</summary>
+    public ImmutableArray<DirectReading> Readings { get; init; } = [];
+
+    /// <summary>A part that was taken to lie between the points measured on its body; null where none was.</summary>
+    public Part? AssumesBetweenPointsOf { get; init; }
+
+    /// <summary>What a direct reading adds to the model's values, mm; they hold it already.</summary>
+    public double ShiftMm { get; init; }
 
     public int Cells { get; init; }
 

@@ -42,6 +42,7 @@ public static class ParameterUse
         PartForm.BumpStop stop => [.. Of(stop.Frame.At), .. Of(stop.Axle.At), .. Of(stop.Height), .. Of(stop.Crush)],
         PartForm.LimitStrap strap => [.. Of(strap.Upper.At), .. Of(strap.Lower.At), .. Of(strap.Length), .. Of(strap.Stretch)],
         PartForm.SteeringStop stop => [.. Of(stop.First.At), .. Of(stop.Second.At)],
+        PartForm.Unshaped => [],
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 

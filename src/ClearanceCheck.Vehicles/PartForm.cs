@@ -144,6 +144,9 @@ public abstract record PartForm
     /// <summary>A bolt and the pad it meets when the wheels are steered, on the knuckle and the axle or the other way round; measured with the wheels straight ahead.</summary>
     /// <remarks>It ends the steering when the gap along the line between both, which rides on the first body, is closed and the stop has given its mm.</remarks>
     public sealed record SteeringStop(Place First, Place Second) : PartForm;
+
+    /// <summary>A part of which nothing is known but its body: only gaps that were read to it directly speak of it.</summary>
+    public sealed record Unshaped : PartForm;
 }
 
 /// <summary>A corner of a profile that is turned around an axis.</summary>

@@ -42,6 +42,9 @@ public enum PartFormKind
     /// <summary>A bolt and its pad.</summary>
     SteeringStop,
 
+    /// <summary>Nothing but a body: gaps to it were read directly.</summary>
+    Unshaped,
+
     /// <summary>Comes from the axle's wheel, not from a part of the file.</summary>
     FromAxle,
 }

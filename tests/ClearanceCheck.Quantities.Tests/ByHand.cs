@@ -24,6 +24,8 @@ internal sealed class ByHand
 
     public List<StatedPoint> Stated { get; } = [];
 
+    public List<DirectGap> Gaps { get; } = [];
+
     public static double U(double halfWidth) => halfWidth / Math.Sqrt(3);
 
     public MeasuredPoint Point(Vector3d at, double within) => builder.Point($"point-{++named}", at, within, false);
@@ -51,6 +53,7 @@ internal sealed class ByHand
         var vehicle = new Vehicle
         {
             StatedPoints = [.. Stated],
+            DirectGaps = [.. Gaps],
             Description = new VehicleDescription { Name = "by hand" },
             Scope = ["rear"],
             FixedBodies = ["exhaust"],
@@ -65,7 +68,7 @@ internal sealed class ByHand
                     Layout = "free",
                     Points = ImmutableSortedDictionary<string, MeasuredPoint>.Empty,
                     MeasuredIn = "ride",
-                    OtherStates = Stated.Count == 0 ? ImmutableSortedDictionary<string, AxleState>.Empty : ImmutableSortedDictionary<string, AxleState>.Empty.Add("hanging", hanging),
+                    OtherStates = Stated.Count == 0 && !Gaps.Exists(g => g.State == "hanging") ? ImmutableSortedDictionary<string, AxleState>.Empty : ImmutableSortedDictionary<string, AxleState>.Empty.Add("hanging", hanging),
                     FreeBodies = ["axle"],
                     FreeJoints = joints,
                     Left = new Wheel("rear/axle", Point(new(0, 700, 0), RodWithin), null, Height(640)),

@@ -15,6 +15,8 @@ internal sealed class EvidenceBuilder(VehicleMotion motion, double coverageFacto
     {
         WorstPlace worst = measured.Places[0];
         bool swapped = planned.Subject[0].Id != applied.Parts[0].Id;
+        // Of a bound by the travel alone no pose is known that looks like it.
+        bool isSeen = measured.Basis != MeasurementBasis.ReadingAndTravel;
         return new Evidence
         {
             Value = measured.Value,
@@ -27,8 +29,8 @@ internal sealed class EvidenceBuilder(VehicleMotion motion, double coverageFacto
             WitnessSecond = swapped ? worst.First : worst.Second,
             Basins = [.. measured.Places.Select(p => new BasinCard(p.Value, p.StandardUncertainty, Pose(measured.Module, p)))],
             Readings = [.. worst.Shares.Take(MostReadings).Select(s => new ReadingShare(s.Reading, Words.Reading(motion.Vehicle, s.Reading), s.Share, s.HalfWidthMm))],
-            Drawing = drawings.Draw(applied.Parts, measured.Module, worst),
-            Plots = PlotBuilder.Plots(planned.Quantity, request, measured.Module, worst.Pose),
+            Drawing = isSeen ? drawings.Draw(applied.Parts, measured.Module, worst) : new DrawingCard([]),
+            Plots = isSeen ? PlotBuilder.Plots(planned.Quantity, request, measured, worst.Pose) : [],
             Cells = measured.Cells,
         };
     }

@@ -13,15 +13,15 @@ internal static class PlotBuilder
     private const int Steps = 48;
     private static readonly double StopGiveMm = new SweepSettings().StopGiveMm;
 
-    public static ImmutableArray<PlotCard> Plots(Quantity quantity, MeasureRequest request, AxleModule? module, ImmutableArray<double> worst)
+    public static ImmutableArray<PlotCard> Plots(Quantity quantity, MeasureRequest request, Measurement measured, ImmutableArray<double> worst)
     {
-        if (module is null) return [];
+        if (measured.Module is not { } module) return [];
         var plots = ImmutableArray.CreateBuilder<PlotCard>();
-        for (int d = 0; d < worst.Length; d++) plots.Add(Plot(quantity, request, module, worst, d));
+        for (int d = 0; d < worst.Length; d++) plots.Add(Plot(quantity, request, module, measured.ShiftMm, worst, d));
         return plots.ToImmutable();
     }
 
-    private static PlotCard Plot(Quantity quantity, MeasureRequest request, AxleModule module, ImmutableArray<double> worst, int coordinate)
+    private static PlotCard Plot(Quantity quantity, MeasureRequest request, AxleModule module, double shift, ImmutableArray<double> worst, int coordinate)
     {
         Mechanics.Poses.PoseCoordinate c = module.Motion.Box.Coordinates[coordinate];
         var space = new ReachableSpace(module.Motion);
@@ -33,7 +33,7 @@ internal static class PlotBuilder
             pose[coordinate] = at;
             if (quantity.At(request, pose) is not { } value || !double.IsFinite(value)) continue;
             SolvedPose solved = module.Motion.At((ReadOnlySpan<double>)pose);
-            points.Add(new PlotPoint(CoordinateCards.Value(module, coordinate, at), value, space.LeastReserve(solved) >= -StopGiveMm));
+            points.Add(new PlotPoint(CoordinateCards.Value(module, coordinate, at), value + shift, space.LeastReserve(solved) >= -StopGiveMm));
         }
 
         string label = CoordinateCards.Label(module, coordinate) + (c.IsAngle ? "" : " travel");

@@ -7,7 +7,7 @@ namespace ClearanceCheck.Inspecting.Judging;
 /// <summary>The decision over all findings, why, and what to do in which order.</summary>
 /// <remarks>
 /// Held by any danger that fails, is undecided or could not be evaluated, and by a rule that was not loaded. Conditions by an open
-/// warning, or by a danger that conforms only on an assumed give or take. Never clear: only axles are in scope, not the whole vehicle.
+/// warning, or by a danger that conforms only on something assumed. Never clear: only axles are in scope, not the whole vehicle.
 /// </remarks>
 internal static class DecisionBuilder
 {
@@ -27,7 +27,7 @@ internal static class DecisionBuilder
             .. notLoaded.Select(r => $"Rule not loaded: {r}"),
             .. dangers.Select(Reason),
             .. warnings.Select(Reason),
-            .. resting.Select(f => $"{f.Title} ({Names(f)}): met only with a give or take that nobody measured."),
+            .. resting.Select(f => $"{f.Title} ({Names(f)}): met only with something that nobody measured."),
         ];
         return new DecisionCard(kind, reasons, [.. Lines(open, resting, notLoaded).Take(MostLines)]);
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Inspecting.Anchoring;
 using ClearanceCheck.Inspecting.Evidencing;
 using ClearanceCheck.Inspecting.Planning;
 using ClearanceCheck.Inspecting.Results;
@@ -19,6 +20,7 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
         Rule rule = applied.Rule;
         (RuleLimit limit, ImmutableArray<string> because, ImmutableArray<string> said) = Limit(planned, applied, measured);
         Verdict verdict = Judge(limit, measured);
+        Measurement shown = verdict == Verdict.Fails && IsTravelAlone(measured) ? TravelAlone.AsRead(limit, request, measured, coverageFactor) : measured;
         return new Finding
         {
             Id = $"{rule.Id}--{string.Join("--", planned.Subject.Select(p => p.Id))}",
@@ -34,10 +36,12 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
             Quantity = new QuantityCard(planned.Quantity.Id, planned.Quantity.Name, planned.Quantity.Meaning, Unit(planned.Quantity)),
             Limit = new LimitCard(limit.AtLeast, limit.AtMost, because),
             Source = new SourceCard(rule.Source.Basis, rule.Source.Known, rule.Source.Text),
-            Evidence = measured.NotEvaluated is null ? Drawn(evidence.Build(planned, applied, request, measured), verdict) : null,
-            Missing = Missing(verdict, measured),
-            Assumes = Assumes(measured),
+            Evidence = verdict != Verdict.NotEvaluated ? Drawn(evidence.Build(planned, applied, request, shown), verdict) : null,
+            Missing = Missing(verdict, limit, applied, measured),
+            Assumes = [.. Assumes(measured), .. AssumedPlace(measured)],
             Shields = said,
+            Basis = ReadingCards.Basis(measured.Basis),
+            Direct = ReadingCards.Of(measured, coverageFactor),
         };
     }
 
@@ -50,7 +54,7 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
     private (RuleLimit Limit, ImmutableArray<string> Because, ImmutableArray<string> Said) Limit(PlannedMeasurement planned, AppliedRule applied, Measurement measured)
     {
         bool asks = applied.Rule.Cases.Any(c => c.When.Contains(RuleFacts.Shielded));
-        if (!asks || measured.NotEvaluated is not null) return (applied.Limit, applied.Because, []);
+        if (!asks || measured.NotEvaluated is not null || IsTravelAlone(measured)) return (applied.Limit, applied.Because, []);
         (bool holds, ImmutableArray<string> said) = shields.Between(planned.Subject, measured);
         if (!holds) return (applied.Limit, applied.Because, said);
         (RuleLimit limit, ImmutableArray<string> because) = applied.Rule.LimitFor(planned.Facts.Add(RuleFacts.Shielded));
@@ -63,6 +67,7 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
     private Verdict Judge(RuleLimit limit, Measurement measured)
     {
         if (measured.NotEvaluated is not null) return Verdict.NotEvaluated;
+        if (IsTravelAlone(measured)) return TravelAlone.Judge(limit, measured, coverageFactor);
         ConformityOutcome gravest = ConformityOutcome.Conforms;
         foreach (WorstPlace place in measured.Places)
             gravest = Conformity.Gravest(gravest, Conformity.Judge(limit, place.Value, measured.Bound, coverageFactor * place.StandardUncertainty));
@@ -75,12 +80,15 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
         };
     }
 
+    private static bool IsTravelAlone(Measurement measured) => measured.Basis == MeasurementBasis.ReadingAndTravel;
+
     private static bool EndsAtNoStop(Measurement measured) => measured.Places.Any(p => p.EndsAtNoStop);
 
-    private string? Missing(Verdict verdict, Measurement measured) => verdict switch
+    private string? Missing(Verdict verdict, RuleLimit limit, AppliedRule applied, Measurement measured) => verdict switch
     {
-        Verdict.NotEvaluated => measured.NotEvaluated,
-        Verdict.Undecided when EndsAtNoStop(measured) =>
+        Verdict.NotEvaluated when measured.NotEvaluated is { } why => why,
+        Verdict.NotEvaluated when !EndsAtNoStop(measured) => TravelAlone.Needed(limit, measured, new AppliedTo(applied.Parts[0], applied.Parts[1]), coverageFactor),
+        Verdict.NotEvaluated or Verdict.Undecided when EndsAtNoStop(measured) =>
             "it gets worse up to the end of the travel looked at, and nothing in the file stops the wheel there; measure and type the shock or bump stop that does",
         Verdict.Undecided when measured.BudgetSpent => "the search ended before its bound was close enough",
         Verdict.Undecided when measured.Places[0].Shares is [var most, ..] =>
@@ -88,6 +96,12 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
         Verdict.Undecided => "measure this value itself in this pose",
         _ => null,
     };
+
+    private static IEnumerable<string> AssumedPlace(Measurement measured)
+    {
+        if (measured.AssumesBetweenPointsOf is { } part)
+            yield return $"{part.Name} is taken to lie between the points measured on {part.Body}: what of it lies outside them may move farther.";
+    }
 
     private ImmutableArray<string> Assumes(Measurement measured)
     {

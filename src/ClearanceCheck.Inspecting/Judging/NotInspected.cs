@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Inspecting.Anchoring;
 using ClearanceCheck.Inspecting.Planning;
 using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Inspecting.Travel;
@@ -16,7 +17,7 @@ namespace ClearanceCheck.Inspecting.Judging;
 /// <summary>What the inspection did not look at, said out loud.</summary>
 internal static class NotInspected
 {
-    public static ImmutableArray<NotInspectedItem> List(VehicleMotion motion, ImmutableArray<PlannedMeasurement> measured, ImmutableArray<ReachCard> reach, ImmutableArray<TravelTable> travel)
+    public static ImmutableArray<NotInspectedItem> List(VehicleMotion motion, ImmutableArray<PlannedMeasurement> measured, Measurement[] measurements, ImmutableArray<ReachCard> reach, ImmutableArray<TravelTable> travel)
     {
         Vehicle vehicle = motion.Vehicle;
         return
@@ -26,6 +27,7 @@ internal static class NotInspected
                 $"{r.Label}: bump beyond {Words.Length(r.Highest)}", "nothing in the file stops the wheel there; the travel looked at ends at a typed number")),
             .. reach.Where(r => r.EndsLowest == TravelTableBuilder.NoStop && r.Unit == "mm").Select(r => new NotInspectedItem(
                 $"{r.Label}: droop beyond {Words.Length(-r.Lowest)}", "nothing in the file stops the wheel there; the travel looked at ends at a typed number")),
+            .. ReadingsLeft.List(vehicle, measured, measurements),
             .. UncoveredPairs(motion, measured),
             .. vehicle.Parts.Where(p => !PartShapes.HasShape(p)).Select(p => new NotInspectedItem($"What {p.Name} touches", PartShapes.WhyNone(p))),
             .. vehicle.Axles.Where(a => !vehicle.Parts.Any(p => p.Form is PartForm.Link && p.Id.StartsWith(a.Name + "-", StringComparison.Ordinal))).Select(a => new NotInspectedItem(
@@ -51,7 +53,7 @@ internal static class NotInspected
             for (int j = i + 1; j < parts.Length; j++)
             {
                 (Part a, Part b) = (parts[i], parts[j]);
-                if (gap.Refuses(a, b) is not null || covered.Contains(Key(a, b)) || MeantContact.WholePair(a, b)) continue;
+                if (gap.Refuses(a, b) is not null || a.Form is PartForm.Unshaped || b.Form is PartForm.Unshaped || covered.Contains(Key(a, b)) || MeantContact.WholePair(a, b)) continue;
                 if (PairPlan.For(motion, a, b) is { Module: null })
                 {
                     if (gap.At(new MeasureRequest(motion, a, b, double.PositiveInfinity), []) is < 0 and var overlap)

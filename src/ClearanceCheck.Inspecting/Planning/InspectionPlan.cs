@@ -71,6 +71,8 @@ internal sealed class InspectionPlan
         if (meant) Exempted(parts, "the whole pair", null, "the file says that they are meant to touch");
         // Where contact is meant, a rule has to say that it is about such pairs.
         if (!rule.OnlyWhen.All(facts.Contains) || (meant && !rule.OnlyWhen.Contains(RuleFacts.MeantContact))) return false;
+        // A pair of which nothing is known but its bodies is told once, with the part, unless a rule is about such parts.
+        if (IsForUncovered(rule) && IsUnread(first, second)) return false;
         if (second is not null && !meant) ExemptZones(first, second);
         (RuleLimit limit, ImmutableArray<string> because) = rule.LimitFor(facts);
         var applied = new AppliedRule(rule, parts, limit, because);
@@ -79,6 +81,10 @@ internal sealed class InspectionPlan
             : new PlannedMeasurement(quantity, subject, facts, [applied]);
         return true;
     }
+
+    private bool IsUnread(Part first, Part? second) =>
+        second is not null && (first.Form is PartForm.Unshaped || second.Form is PartForm.Unshaped)
+        && !motion.Vehicle.DirectGaps.Any(g => g.IsBetween(first, second) || g.Covers(first, second));
 
     private ImmutableSortedSet<string> Facts(Part first, Part? second, string key)
     {

@@ -40,7 +40,22 @@ public sealed record Finding
 
     /// <summary>Sentences on shields: which one stands between the two, or that one in the file does not.</summary>
     public ImmutableArray<string> Shields { get; init; } = [];
+
+    /// <summary>What the value rests on.</summary>
+    public FindingBasis Basis { get; init; }
+
+    /// <summary>Gaps that were read directly between the two parts.</summary>
+    public ImmutableArray<DirectCard> Direct { get; init; } = [];
 }
+
+/// <summary>A gap that was read directly, mm.</summary>
+/// <param name="Id">Its id in the file.</param>
+/// <param name="ComputedMm">What the points make of it in its state; null where a part has no shape.</param>
+/// <param name="TravelMm">The most that the two places can move against each other, where that is all that is known.</param>
+/// <param name="Counts">The value comes from it.</param>
+/// <param name="Disagrees">It contradicts the points by more than both give-or-takes explain.</param>
+public sealed record DirectCard(
+    string Id, string State, double MeasuredMm, double GiveOrTakeMm, double? ComputedMm, double? TravelMm, bool Counts, bool Disagrees, string Words);
 
 /// <summary>A part as it is named to people. <paramref name="Name"/> is text as typed.</summary>
 public sealed record PartCard(string Id, string Name, string Kind, string Body);

@@ -27,7 +27,7 @@ public sealed class GapQuantity : Quantity
     {
         if (second is null) return "a gap needs two parts";
         foreach (Part part in new[] { first, second })
-            if (!PartShapes.HasShape(part)) return $"{part.Name} has no shape that a gap could be measured to";
+            if (!PartShapes.HasShape(part) && part.Form is not PartForm.Unshaped) return $"{part.Name} has no shape that a gap could be measured to";
         return null;
     }
 
@@ -36,19 +36,31 @@ public sealed class GapQuantity : Quantity
         (Part first, Part second) = (request.First, request.Second!);
         if (PairPlan.For(request.Motion, first, second) is not { } plan)
             return new Measurement { NotEvaluated = $"{first.Name} and {second.Name} ride on two axles, which can't be moved together yet" };
-        var pairs = MemberPairs(request, request.Motion.Parameters.Span);
-        List<Measurement> measured = [];
-        foreach ((int i, int j, SweptSolid a, SweptSolid b) in pairs)
+        if (first.Form is PartForm.Unshaped || second.Form is PartForm.Unshaped) return TravelBound.Of(request, plan);
+        (ImmutableArray<Anchor> anchors, ImmutableArray<DirectReading> notUsed) = Anchor.Of(request, plan, at => Whole(request, at));
+        return Modelled(Anchor.Widened(request, anchors), plan, anchors, notUsed);
+    }
+
+    // The model's gap, and what each direct reading makes of it.
+    private static Measurement Modelled(MeasureRequest request, PairPlan plan, ImmutableArray<Anchor> anchors, ImmutableArray<DirectReading> notUsed)
+    {
+        Part[] parts = [request.First, request.Second!];
+        List<Measurement> points = [];
+        List<Measurement>[] anchored = [.. anchors.Select(_ => new List<Measurement>())];
+        foreach ((int i, int j, SweptSolid a, SweptSolid b) in MemberPairs(request, request.Motion.Parameters.Span))
         {
-            Measurement own = ExtremeMeasurement.Of(
-                request, plan, Least(request, plan, a, b), [first, second], mm => mm, (at, seen) => ValueOf(request, at, i, j, seen));
-            if (own.NotEvaluated is not null) return own;
-            measured.Add(own);
+            Extreme least = Least(request, plan, a, b);
+            Measurement own = ExtremeMeasurement.Of(request, plan, least, parts, mm => mm, (at, seen) => ValueOf(request, at, i, j, seen));
+            if (own.NotEvaluated is not null) return own with { Readings = [.. anchors.Select(r => r.Reading), .. notUsed] };
+            points.Add(own);
+            foreach ((Anchor anchor, List<Measurement> members) in anchors.Zip(anchored))
+                members.Add(ExtremeMeasurement.Of(
+                    request, plan, least, parts, mm => mm, (at, seen) => ValueOf(request, at, i, j, seen) + anchor.Shift(at), anchor.Indices));
         }
 
-        return measured.Count == 0
-            ? new Measurement { NotEvaluated = "all of one part lies within the zone in which it is meant to touch" }
-            : MemberMeasurements.Merged(measured, PairPlan.Settings(request, request.Ceiling).ReachMm);
+        if (points.Count == 0) return new Measurement { NotEvaluated = "all of one part lies within the zone in which it is meant to touch" };
+        double reach = PairPlan.Settings(request, request.Ceiling).ReachMm;
+        return Anchor.Chosen(MemberMeasurements.Merged(points, reach), [.. anchored.Select(a => MemberMeasurements.Merged(a, reach))], anchors, notUsed);
     }
 
     public override double? At(MeasureRequest request, ReadOnlySpan<double> pose)
@@ -57,8 +69,14 @@ public sealed class GapQuantity : Quantity
         SolvedPose? solved = plan.Module is null || pose.IsEmpty ? null : plan.Module.Motion.At(pose);
         if (solved is { IsSolved: false }) return null;
         var at = new Snapshot(request.Motion.Parameters, solved is null ? null : plan.Module, solved);
+        return Whole(request, at);
+    }
+
+    // All that is left of both parts in one pose; not a number where nothing is.
+    private static double Whole(MeasureRequest request, Snapshot at)
+    {
         double least = double.PositiveInfinity;
-        foreach ((_, _, SweptSolid a, SweptSolid b) in MemberPairs(request, request.Motion.Parameters.Span)) least = Math.Min(least, Gap(a, b, at));
+        foreach ((_, _, SweptSolid a, SweptSolid b) in MemberPairs(request, at.Parameters.Span)) least = Math.Min(least, Gap(a, b, at));
         return double.IsPositiveInfinity(least) ? double.NaN : least;
     }
 

@@ -8,6 +8,7 @@ internal static class MemberMeasurements
     public static Measurement Merged(IReadOnlyList<Measurement> members, double reachMm)
     {
         if (members.Count == 1) return members[0];
+        if (members.FirstOrDefault(m => m.NotEvaluated is not null) is { } unknown) return unknown;
         double least = members.Min(m => m.Value);
         return new Measurement
         {

@@ -15,8 +15,10 @@ internal static class ExtremeMeasurement
     /// <param name="parts">The parts that the value depends on.</param>
     /// <param name="convert">From the sweep's mm to the quantity's unit.</param>
     /// <param name="value">The value to be made least, in a pose with given parameters, near where it was seen.</param>
+    /// <param name="also">Numbers that the value depends on beside those of the parts.</param>
     public static Measurement Of(
-        MeasureRequest request, PairPlan plan, Extreme extreme, IReadOnlyList<Part> parts, Func<double, double> convert, Func<Snapshot, Basin, double> value)
+        MeasureRequest request, PairPlan plan, Extreme extreme, IReadOnlyList<Part> parts, Func<double, double> convert, Func<Snapshot, Basin, double> value,
+        IEnumerable<int>? also = null)
     {
         var none = new Measurement { Cells = extreme.Cells, Module = plan.Module };
         if (Fault(extreme) is { } fault) return none with { NotEvaluated = fault };
@@ -25,7 +27,7 @@ internal static class ExtremeMeasurement
         var places = ImmutableArray.CreateBuilder<WorstPlace>();
         foreach (Basin basin in extreme.Basins)
         {
-            if (propagation.At(parts, basin.Pose, at => value(at, basin)) is not { } u) return none with { NotEvaluated = NoPropagation };
+            if (propagation.At(parts, basin.Pose, at => value(at, basin), also) is not { } u) return none with { NotEvaluated = NoPropagation };
             places.Add(new WorstPlace(
                 convert(basin.Value), basin.Pose, basin.Witness.OnFirst, basin.Witness.OnSecond, u.StandardUncertainty, u.Shares, u.ActiveStops, u.EndsAtNoStop));
         }

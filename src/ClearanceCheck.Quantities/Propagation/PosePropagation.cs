@@ -14,7 +14,8 @@ namespace ClearanceCheck.Quantities.Propagation;
 /// slope at the fixed pose (envelope theorem). Where the pose leans on stops r_j >= 0, f* changes by df/dp - sum m_j dr_j/dp, with
 /// m_j >= 0 the multipliers that balance the slopes, grad f = sum m_j grad r_j: a gap limited by a bump stop hangs on the stop's
 /// height as much as on the points. Slopes in p are central differences over plus and minus one standard uncertainty, so that a
-/// change of the nearest feature within the uncertainty is felt.
+/// change of the nearest feature within the uncertainty is felt. A value may ask for other poses too, such as that of a state in which
+/// something was read: what does not depend on the pose has no slope in it, and no stop holds it.
 /// </remarks>
 public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
 {
@@ -26,15 +27,16 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
     /// <param name="parts">The parts measured.</param>
     /// <param name="pose">The pose of the least value.</param>
     /// <param name="value">The value to be made least, in a pose with given parameters.</param>
+    /// <param name="also">Numbers that the value depends on beside those of the parts, the axle and its stops.</param>
     /// <returns>Null when a neighbouring pose can't be solved. An end of the travel looked at is named only where the value gets worse towards it.</returns>
     public PoseUncertainty? At(
-        IReadOnlyList<Part> parts, ImmutableArray<double> pose, Func<Snapshot, double> value)
+        IReadOnlyList<Part> parts, ImmutableArray<double> pose, Func<Snapshot, double> value, IEnumerable<int>? also = null)
     {
         SolvedPose? solved = module?.Motion.At(pose.AsSpan());
         if (solved is { IsSolved: false }) return null;
         if (Constraints(pose, solved, value) is not { } constraints) return null;
         var variances = new SortedDictionary<int, double>();
-        foreach (int index in Relevant(parts))
+        foreach (int index in Relevant(parts).Concat(also ?? []).Distinct().Order())
         {
             double u = motion.Vehicle.Parameters.Parameters[index].StandardUncertaintyMm;
             if (u == 0) continue;
@@ -77,7 +79,7 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
         IEnumerable<Part> stops = module is null ? [] : motion.Vehicle.Parts.Where(ParameterUse.IsStop);
         IEnumerable<int> used = ParameterUse.Of(motion.Vehicle, parts.Concat(stops));
         if (module is not null) used = used.Concat(ParameterUse.Of(module.Axle));
-        return used.Distinct().Order();
+        return used;
     }
 
     private List<Constraint>? Constraints(ImmutableArray<double> pose, SolvedPose? solved, Func<Snapshot, double> value)

@@ -12,12 +12,13 @@ public static class PartShapes
 {
     /// <summary>True for a part that has a shape: a gap can be measured to it.</summary>
     public static bool HasShape(Part part) =>
-        part.Form is not (PartForm.Hose or PartForm.BumpStop or PartForm.LimitStrap or PartForm.SteeringStop or PartForm.Shock { Sleeves: null });
+        part.Form is not (PartForm.Hose or PartForm.BumpStop or PartForm.LimitStrap or PartForm.SteeringStop or PartForm.Unshaped or PartForm.Shock { Sleeves: null });
 
     /// <summary>Why a part has none, in words that go after its name.</summary>
     public static string WhyNone(Part part) => part.Form switch
     {
         PartForm.Hose => "only its length was checked; the shape of a hose between its ends is not computed",
+        PartForm.Unshaped => "only gaps that were read to it were judged; the file does not say where it runs",
         PartForm.Shock => "it ends the travel here; the file does not say how thick its tube and rod are",
         PartForm.SteeringStop => "it ends the steering here; bolt and pad have no shape in the file",
         PartForm.LimitStrap => "it ends the travel here; the strap itself has no shape in the file",
@@ -41,7 +42,7 @@ public static class PartShapes
         PartForm.Shock { Sleeves: { } sleeves } => Sleeved(part, sleeves, motion, parameters),
         PartForm.Shaft shaft => Sleeved(part, shaft.Sleeves, motion, parameters),
         PartForm.Coil coil => [CoilShape.Of(coil, motion, parameters)],
-        PartForm.Hose or PartForm.BumpStop or PartForm.LimitStrap or PartForm.SteeringStop or PartForm.Shock => [],
+        PartForm.Hose or PartForm.BumpStop or PartForm.LimitStrap or PartForm.SteeringStop or PartForm.Unshaped or PartForm.Shock => [],
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 

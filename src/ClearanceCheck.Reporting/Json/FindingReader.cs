@@ -27,8 +27,16 @@ internal static class FindingReader
         Recheck = finding["recheck"].Texts,
         Assumes = finding["assumes"].Texts,
         Shields = finding["shields"].Texts,
+        Basis = finding["basis"].Word<FindingBasis>(MachineWords.Of),
+        Direct = [.. finding["direct"].Items.Select(ReadDirect)],
         Source = new SourceCard(finding["source"]["basis"].Text, finding["source"]["known"].Text, finding["source"]["text"].Text),
     };
+
+    private static DirectCard ReadDirect(JsonNodeReader direct) => new(
+        direct["reading"].Text, direct["state"].Text, direct["measured"].Number, direct["giveOrTake"].Number, NumberOrNull(direct["computed"]), NumberOrNull(direct["travel"]),
+        direct["counts"].YesNo, direct["disagrees"].YesNo, direct["words"].Text);
+
+    private static double? NumberOrNull(JsonNodeReader node) => node.IsNull ? null : node.Number;
 
     private static LimitCard ReadLimit(JsonNodeReader limit)
     {

@@ -28,6 +28,8 @@ internal static class FindingWriter
         JsonFields.Texts(json, "recheck", finding.Recheck);
         JsonFields.Texts(json, "assumes", finding.Assumes);
         JsonFields.Texts(json, "shields", finding.Shields);
+        json.WriteString("basis", MachineWords.Of(finding.Basis));
+        JsonFields.Each(json, "direct", finding.Direct, WriteDirect);
         json.WriteStartObject("source");
         json.WriteString("basis", finding.Source.Basis);
         json.WriteString("known", finding.Source.Known);
@@ -41,6 +43,21 @@ internal static class FindingWriter
         json.WriteString("name", part.Name);
         json.WriteString("kind", part.Kind);
         json.WriteString("body", part.Body);
+    }
+
+    private static void WriteDirect(Utf8JsonWriter json, DirectCard direct)
+    {
+        json.WriteString("reading", direct.Id);
+        json.WriteString("state", direct.State);
+        JsonFields.Number(json, "measured", direct.MeasuredMm);
+        JsonFields.Number(json, "giveOrTake", direct.GiveOrTakeMm);
+        JsonFields.Number(json, "computed", direct.ComputedMm);
+        // From the two numbers as written, so that reading and writing again gives the same text.
+        JsonFields.Number(json, "delta", direct.ComputedMm is { } computed ? JsonFields.Rounded(direct.MeasuredMm, "measured") - JsonFields.Rounded(computed, "computed") : null);
+        JsonFields.Number(json, "travel", direct.TravelMm);
+        json.WriteBoolean("counts", direct.Counts);
+        json.WriteBoolean("disagrees", direct.Disagrees);
+        json.WriteString("words", direct.Words);
     }
 
     private static void WriteLimit(Utf8JsonWriter json, LimitCard limit)

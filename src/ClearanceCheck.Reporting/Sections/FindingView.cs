@@ -44,6 +44,9 @@ internal static class FindingView
             ["because"] = string.Join(", ", finding.Limit.Because.Select(ReportWords.Plain)),
             ["source"] = ReportWords.Source(finding.Source),
             ["shields"] = new ScriptArray(finding.Shields),
+            ["basis"] = ReportWords.Basis(finding.Basis),
+            ["direct"] = new ScriptArray(finding.Direct.Select(d => VisibleText.Typed(d.Words))),
+            ["is_seen"] = finding.Basis != FindingBasis.ReadingAndTravel,
             ["assumes"] = new ScriptArray(finding.Assumes),
             ["cautions"] = new ScriptArray(CautionCatalogue.For(finding).Select(c => c.Text)),
             ["has_evidence"] = finding.Evidence is not null,
@@ -66,7 +69,9 @@ internal static class FindingView
         bool isOverlap = Figures.IsOverlap(evidence.Value, finding.Quantity);
         LimitCard limit = finding.Limit;
         view["found_label"] = isOverlap ? "Worst found" : limit.AtLeast is not null ? "Least found" : "Most found";
-        view["found"] = Together(Figures.Value(evidence.Value, finding.Quantity, limit));
+        // Of a bound by reading and travel nobody has found that it comes so near.
+        string least = finding is { Basis: FindingBasis.ReadingAndTravel, Verdict: Verdict.Conforms } ? "at least " : "";
+        view["found"] = least + Together(Figures.Value(evidence.Value, finding.Quantity, limit));
         view["found_pieces"] = Pieces(Figures.Value(evidence.Value, finding.Quantity, limit));
         view["give_or_take"] = Together(Figures.GiveOrTake(evidence.GiveOrTake, finding.Quantity.Unit));
         view["bound_label"] = Figures.BoundLabel(evidence.Bound, finding.Quantity, finding.Limit);

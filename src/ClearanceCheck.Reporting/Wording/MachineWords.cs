@@ -42,6 +42,14 @@ public static class MachineWords
         _ => throw new ArgumentOutOfRangeException(nameof(grade)),
     };
 
+    public static string Of(FindingBasis basis) => basis switch
+    {
+        FindingBasis.Points => "points",
+        FindingBasis.Reading => "reading",
+        FindingBasis.ReadingAndTravel => "reading-and-travel",
+        _ => throw new ArgumentOutOfRangeException(nameof(basis)),
+    };
+
     /// <summary>The value that a word stands for; null for a word that is none of them.</summary>
     public static T? Parse<T>(string word, Func<T, string> of)
         where T : struct, Enum

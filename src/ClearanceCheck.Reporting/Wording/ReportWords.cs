@@ -66,6 +66,15 @@ public static class ReportWords
         _ => throw new ArgumentOutOfRangeException(nameof(grade)),
     };
 
+    /// <summary>What a value rests on where that is more than the measured points; empty where it is not.</summary>
+    public static string Basis(FindingBasis basis) => basis switch
+    {
+        FindingBasis.Points => "",
+        FindingBasis.Reading => "From the gap as it was read, and how the points say it changes from there.",
+        FindingBasis.ReadingAndTravel => "From the reading and the travel alone.",
+        _ => throw new ArgumentOutOfRangeException(nameof(basis)),
+    };
+
     /// <summary>Where the limit comes from; a limit without a source says so.</summary>
     public static string Source(SourceCard source)
     {
