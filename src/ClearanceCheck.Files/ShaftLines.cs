@@ -36,7 +36,7 @@ internal static class ShaftLines
             FileMessages.PieceMoves(draft.Diagnostics, draft.Places[$"parts/{before}"], before, part.Id, moving.Body);
         else if ((draft.At(piece.Second.At) - draft.At(shaft.First.At)).Length is > MostApartMm and var apart)
             FileMessages.DoesNotBeginThere(draft.Diagnostics, at, before, apart, MostApartMm, draft.Places[$"parts/{before}/second"]);
-        else if (IsCircle(part, draft))
+        else if (BeginsCircle(part, draft))
             FileMessages.ShaftsInACircle(draft.Diagnostics, at);
         else
             CheckBearing(part, shaft, before, piece, draft);
@@ -50,12 +50,12 @@ internal static class ShaftLines
         if (draft.Places.TryGetValue($"parts/{before}/joints/second", out SourceSpan kind)) FileMessages.JointAtBearing(draft.Diagnostics, kind, "joints: second", part.Id);
     }
 
-    private static bool IsCircle(Part part, VehicleDraft draft)
+    // Each circle is told once, at the piece of it that comes first in the file.
+    private static bool BeginsCircle(Part part, VehicleDraft draft)
     {
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        for (Part? at = part; at?.Form is PartForm.Shaft { After: var before }; at = draft.Parts.Find(p => p.Id == before))
-            if (!seen.Add(at.Id)) return true;
-        return false;
+        var seen = new List<Part>();
+        for (Part? at = part; at?.Form is PartForm.Shaft { After: var before } && !seen.Contains(at); at = draft.Parts.Find(p => p.Id == before)) seen.Add(at);
+        return ((PartForm.Shaft)seen[^1].Form).After == part.Id && seen.TrueForAll(p => draft.Parts.IndexOf(p) >= draft.Parts.IndexOf(part));
     }
 
     private static void Assume(Part part, PartForm.Shaft shaft, PartForm.Shaft? next, VehicleDraft draft)

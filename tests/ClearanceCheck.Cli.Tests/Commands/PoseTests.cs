@@ -96,6 +96,31 @@ public sealed class PoseTests
         text.ShouldContain("rear-shock-right: 526.00 mm");
     }
 
+    [Theory]
+    [InlineData("full-droop")]
+    [InlineData("articulated-left-up")]
+    public void Joints_of_a_shaft_stand_as_the_posed_points_say(string at)
+    {
+        using Workshop shop = Workshop.WithFixture("wheel-well");
+
+        JsonNode pose = Pose(shop, at), points = pose["points"]!, shaft = pose["shafts"]!["rear-driveshaft"]!;
+        string text = shop.Run("pose", "inspection.yaml", "--at", at).Output;
+
+        double[] Of(string point) => Numbers(points["parts/rear-driveshaft/" + point]!);
+        double[] line = Minus(Of("second"), Of("first"));
+        // The first flange was measured behind its joint, the second behind its own: the one against the line, the other along it.
+        double first = Angle(Minus(Of("first"), Of("first/ahead")), line), second = Angle(Minus(Of("second/ahead"), Of("second")), line);
+        pose["joints"]!["rear-driveshaft/first"]!.GetValue<double>().ShouldBe(first, 1e-6);
+        pose["joints"]!["rear-driveshaft/second"]!.GetValue<double>().ShouldBe(second, 1e-6);
+        shaft["slip"]!.GetValue<double>().ShouldBe(Length(line) - Length([-740, 10, -240]), 1e-6);
+        shaft["engaged"]!.GetValue<double>().ShouldBe(62 - shaft["slip"]!.GetValue<double>(), 1e-6);
+        text.ShouldContain($"rear-driveshaft/first: {first.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture)} deg");
+
+        static double[] Minus(double[] a, double[] b) => [.. a.Zip(b, (x, y) => x - y)];
+        static double Length(double[] a) => Math.Sqrt(a.Sum(c => c * c));
+        static double Angle(double[] a, double[] b) => Math.Acos(a.Zip(b, (x, y) => x * y).Sum() / (Length(a) * Length(b))) * 180 / Math.PI;
+    }
+
     [Fact]
     public void A_wheel_stands_square_to_its_axis_and_both_wheels_of_a_solid_axle_share_one()
     {

@@ -33,7 +33,23 @@ public sealed class WheelWellTests
         // Inboard stops: the tire goes highest with the other wheel hanging.
         findings["tire-rubs-bodywork--fender-left--rear-left-tire"]["pose"]!["rear.right"]!.GetValue<double>().ShouldBeLessThan(-100);
         findings["moving-parts-close--frame-rail-left--rear-shock-left"]["verdict"]!.GetValue<string>().ShouldBe("fails");
+        ShaftIsInTheTravelTable(result["travel"]![0]!);
         result["exempt"]!.AsArray().ShouldContain(z => z!.ToJsonString().Contains("rear-left-tire") && z.ToJsonString().Contains("rear-left-wheel"));
+    }
+
+    // Measured hanging, 62 of 120 mm engaged: whatever the shaft is longer is less engaged, and a link's turn is counted from there.
+    private static void ShaftIsInTheTravelTable(JsonNode table)
+    {
+        string[] columns = [.. table["columns"]!.AsArray().Select(c => c!["id"]!.GetValue<string>())];
+        foreach (string end in new[] { "first-angle", "second-angle", "equivalent", "slip", "engaged", "left-in" }) columns.ShouldContain("rear-driveshaft." + end);
+        columns.ShouldNotContain("rear-driveshaft.first-turn");
+        columns.ShouldContain("rear-upper-link.first-swing");
+        foreach (JsonNode? row in table["rows"]!.AsArray())
+        {
+            double Cell(string column) => row!["values"]![column]!.GetValue<double>();
+            Cell("rear-driveshaft.engaged").ShouldBe(62 - Cell("rear-driveshaft.slip"), 1e-6);
+            Cell("rear-driveshaft.left-in").ShouldBe(120 - Cell("rear-driveshaft.engaged"), 1e-6);
+        }
     }
 
     private static double Value(JsonNode finding) => finding["value"]!.GetValue<double>();
