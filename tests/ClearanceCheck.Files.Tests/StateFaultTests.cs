@@ -30,6 +30,10 @@ public sealed class StateFaultTests
         { "before-lift-without-heights", Gap, "before-lift: {}\n" + Gap },
         { "gap-of-one", Gap, "gaps: { g: { between: [ tailpipe, tailpipe ], is: 8 mm, how: tape } }\n" + Gap },
         { "gap-unknown-part", Gap, "gaps: { g: { between: [ tailpipe, rear-shock-lfet ], is: 8 mm, how: tape } }\n" + Gap },
+        { "gap-to-part-with-half-a-shape", Gap, "gaps: { g: { between: [ tailpipe, spare ], is: 8 mm, how: tape } }\n" + Gap + "  spare: { kind: axle-tube, body: rear/axle, outside-diameter: 76 mm }\n" },
+        { "gap-to-part-with-misspelt-shape", Gap, "gaps: { g: { between: [ tailpipe, spare ], is: 8 mm, how: tape } }\n" + Gap + "  spare: { kind: frame-rail, body: chassis, cornrs: [[0, 0, 0], [1, 1, 1]] }\n" },
+        { "no-shape-and-no-gap", Gap, Gap + "  spare: { kind: axle-tube, body: rear/axle }\n" },
+        { "gap-to-hose-without-ends", Gap, "gaps: { g: { between: [ tailpipe, spare ], is: 8 mm, how: tape } }\n" + Gap + "  spare: { kind: brake-hose, outside-diameter: 10 mm, free-length: 300 mm }\n" },
         { "gap-unknown-tool", Gap, "gaps: { g: { between: [ tailpipe, rear/axle ], is: 8 mm, how: eye } }\n" + Gap },
     };
 

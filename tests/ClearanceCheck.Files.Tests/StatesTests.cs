@@ -139,6 +139,23 @@ public sealed class StatesTests
         vehicle.Axles[0].OtherStates.Keys.ShouldBe(["ride"]);
     }
 
+    [Theory]
+    [InlineData("tailpipe, rear/axle", "tailpipe", "exhaust-pipe", "exhaust")]
+    [InlineData("tailpipe, spare-tube", "spare-tube", "axle-tube", "rear/axle")]
+    [InlineData("tailpipe, rear/axle", "spare-housing", "axle-housing", "rear/axle")]
+    public void A_part_that_a_gap_was_read_to_needs_no_shape(string between, string id, string kind, string body)
+    {
+        string gap = $"gaps: {{ g: {{ between: [ {between} ], is: 205 mm, how: tape }} }}\nparts:\n";
+        string pipe = "    kind: exhaust-pipe\n    name: Tailpipe over the axle\n    body: exhaust\n    outside-diameter: 2-1/2 in\n    path-from: exhaust.csv\n";
+        Vehicle vehicle = (id == "tailpipe"
+            ? FaultyFile.Read(("parts:\n", gap), (pipe, "    kind: exhaust-pipe\n    body: exhaust\n"))
+            : FaultyFile.Read(("parts:\n", gap + $"  {id}: {{ kind: {kind}, body: {body} }}\n"))).Vehicle.ShouldNotBeNull();
+
+        Part part = vehicle.Parts.Single(p => p.Id == id);
+        part.Form.ShouldBe(new PartForm.Unshaped());
+        part.Body.ShouldBe(body);
+    }
+
     private static double Half(Vehicle vehicle, DirectGap gap) => vehicle.Parameters.Parameters[gap.Reading.Index].HalfWidthMm;
 
     private static string Path(Vehicle vehicle, StatedPoint stated) => vehicle.Parameters.Parameters[stated.Point.X.Index].Reading;
