@@ -138,7 +138,7 @@ public sealed class UnusableInputTests
         Answer answer = shop.Run("pose", "axle.yaml");
 
         answer.Status.ShouldBe(2);
-        answer.Error.ShouldContain("axle.yaml:19:25: error: The joint track-bar of the axle front has no length: two of its points are typed as the same one.");
+        answer.Error.ShouldContain("axle.yaml:18:25: error: The joint track-bar of the axle front has no length: two of its points are typed as the same one.");
     }
 
     [Theory]

@@ -14,6 +14,7 @@ public sealed class AxleFaultTests
         { "hub-of-split-beam-wrong-side", "split-beams", "hub: [0, 805, 0]", "hub: [0, -805, 0]" },
         { "beam-pivot-with-side", "split-beams", "        beam-pivot:", "        beam-pivot-of-left:" },
         { "steering-point-mirrored", "radius-arms", "        kingpin-left-lower: [6, 690, -98]\n", "        kingpin-lower: [6, 690, -98]\n" },
+        { "steering-point-of-one-side", "radius-arms", "        kingpin-right-upper: [-12, -652, 102]\n", "" },
         { "steering-unknown-kind", "three-link", "kind: cross-over", "kind: crossover" },
         { "steering-other-layout", "double-wishbones", "kind: rack", "kind: cross-over" },
         { "steering-on-free", "free-beams", Wheels, "    steering: { kind: cross-over, lock: 31 deg }\n" + Wheels },

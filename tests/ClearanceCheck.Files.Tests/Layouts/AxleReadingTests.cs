@@ -53,6 +53,19 @@ public sealed class AxleReadingTests
     }
 
     [Fact]
+    public void Rods_of_the_steering_and_links_that_give_are_bodies_of_their_own_between_their_ends()
+    {
+        LayoutExample steered = LayoutExample.Of("three-link"), soft = LayoutExample.Of("free-four-links");
+        SolvedPose left = steered.Solve(20, -30, 0.4), bump = soft.Solve(60, -40);
+
+        steered.Motion.CarriersOf(steered.Vehicle.Parts.Single(p => p.Id == "drag-link")).ShouldBe(["drag-link/first"]);
+        Near(steered.At(left, "drag-link/first", new Vector3d(165, 392, 118)), steered.At(left, "pitman-arm", new Vector3d(165, 392, 118)));
+        Near(steered.At(left, "drag-link/first", new Vector3d(150, -640, 62)), steered.At(left, "knuckle-right", new Vector3d(150, -640, 62)));
+        Near(soft.At(bump, "front-link-1/first", new Vector3d(930, 445, -35)), new Vector3d(930, 445, -35));
+        (soft.At(bump, "front-link-1/first", new Vector3d(25, 520, -92)) - soft.At(bump, "axle", new Vector3d(25, 520, -92))).Length.ShouldBeInRange(1e-3, 5);
+    }
+
+    [Fact]
     public void Only_suspension_points_are_mirrored()
     {
         Axle axle = LayoutExample.Of("radius-arms").Axle;
@@ -177,6 +190,8 @@ public sealed class AxleReadingTests
     // A mirror image is listed once, for the whole part or axle.
     private static bool IsImage(string parameter, string path) =>
         path.EndsWith("/mirror", StringComparison.Ordinal) ? parameter.StartsWith(path[..^"mirror".Length], StringComparison.Ordinal) : parameter.StartsWith(path + "/", StringComparison.Ordinal);
+
+    private static void Near(Vector3d actual, Vector3d expected) => (actual - expected).Length.ShouldBeLessThan(1e-7);
 
     private static double Reserve(LayoutExample example, SolvedPose pose, string name)
     {
