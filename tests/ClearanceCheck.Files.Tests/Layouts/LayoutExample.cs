@@ -57,6 +57,9 @@ internal sealed class LayoutExample
     /// <summary>Where a body's place is in a pose.</summary>
     public Vector3d At(SolvedPose pose, string body, Vector3d place) => pose[Number(body)].Apply(place);
 
+    /// <summary>A measured point.</summary>
+    public Vector3d Measured(string point) => Axle.Points[point].At(Vehicle.Parameters.Nominal);
+
     // A body of the axle, or what follows a part's two ends.
     private int Number(string body) => Math.Max(Module.Bodies.IndexOf($"{Axle.Name}/{body}"), Module.Bodies.IndexOf(body)) is > 0 and var number ? number : throw new ArgumentException(body);
 }
