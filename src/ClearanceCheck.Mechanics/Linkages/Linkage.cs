@@ -379,6 +379,8 @@ public sealed class Linkage
         Joint.Rod rod => !(rod.LengthMm > ShortestMm),
         Joint.Spring spring => !(spring.LengthMm > ShortestMm),
         Joint.Leaf leaf => !(LeafShape.MeasuredTip(leaf).X > ShortestMm),
+        Joint.Hinge hinge => !(hinge.Axis.Length > ShortestMm),
+        Joint.Slide slide => !(slide.Axis.Length > ShortestMm),
         _ => false,
     };
 
