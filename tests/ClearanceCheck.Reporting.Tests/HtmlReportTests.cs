@@ -238,7 +238,8 @@ public sealed class HtmlReportTests
         Plain(tables[1]).ShouldNotContain("steer angle");
         Plain(tables[3]).ShouldContain("Ride height, steered hard left ride height ride height 31 deg left steering lock left");
         Plain(tables[4]).ShouldContain("Left wheel, steer angle, deg Ride height, steered hard left 31.5");
-        Plain(tables[5]).ShouldContain("812 0.0");
+        Plain(tables[5]).ShouldContain("812 5.0 - 0.0");
+        Plain(tables[5]).ShouldContain("front axle: not measured, no point ahead of it in the file, deg");
         foreach (IElement table in tables)
         {
             int columns = table.QuerySelectorAll("thead th").Length;
