@@ -34,7 +34,7 @@ internal static class NotInspected
                 $"The links of the {a.Name} axle ({LayoutCatalogue.Find(a.Layout)!.Meaning})", "the file does not say how thick they are; what they touch was not checked")),
             new NotInspectedItem("Heat", "no temperature was estimated; only distances were checked"),
             new NotInspectedItem(
-                "The rest of the vehicle", $"this inspection covers parts of the {string.Join(" and ", vehicle.Scope)} axle only: nothing is said of steering, {(vehicle.Parts.Any(p => p.Form is PartForm.Tire) ? "" : "tires, ")}driveshafts, wiring, other axles, or any part not in the file"),
+                "The rest of the vehicle", $"this inspection covers parts of the {string.Join(" and ", vehicle.Scope)} axle only: nothing is said of {(vehicle.Axles.Any(a => a.Steering is not null) ? "" : "steering, ")}{(vehicle.Parts.Any(p => p.Form is PartForm.Tire) ? "" : "tires, ")}{(vehicle.Parts.Any(p => p.Form is PartForm.Shaft) ? "" : "driveshafts, ")}wiring, other axles, or any part not in the file"),
         ];
     }
 
