@@ -18,6 +18,13 @@ internal static partial class FileMessages
         $"What was measured in the state {state} has no place on the axle: how far that is from ride height at {corner} is not known.",
         $"Write `hub-to-fender: {{ {corner}: ... }}` in the state {(rideIsMissing ? MeasuringStates.Ride : state)}."));
 
+    public static void HangsAboveRide(DiagnosticBag bag, string state, string corner, Placed<LengthReading> hanging, Placed<LengthReading> ride) => bag.Add(Diagnostic.Error(
+        "file.hangs-above-ride",
+        hanging.Span,
+        $"In the state {state} the vehicle hangs on its frame, and at {corner} the hub is nearer to the fender than at ride height: the wheel would hang above where it stands.",
+        "Exchange the two readings, or read both again: a hanging wheel is farther from its fender.",
+        new RelatedSpan(ride.Span, "at ride height")));
+
     public static void NoCorner(DiagnosticBag bag, Placed<string> corner) => bag.Add(Diagnostic.Error(
         "file.no-corner", corner.Span, $"`{corner.Value}` names no corner.", "Write the axle's name and the side: `rear-left`."));
 

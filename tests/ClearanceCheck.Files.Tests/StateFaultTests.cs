@@ -18,6 +18,7 @@ public sealed class StateFaultTests
         { "state-unknown-bar", "hanging: { on: frame-lift,", "hanging: { on: frame-lift, anti-roll-bar: conected," },
         { "state-no-corner", "ride: { on: level-floor, hub-to-fender: {", "ride: { on: level-floor, hub-to-fender: { rear: 640 mm," },
         { "state-height-out-of-range", "rear-left: 742 mm", "rear-left: 7.42 mm" },
+        { "state-hangs-above-ride", "rear-left: 742 mm", "rear-left: 624 mm" },
         { "state-of-part-unknown", "    name: Left rear shock\n", "    name: Left rear shock\n    in: hangin\n" },
         { "state-of-end-unknown", ShockEnd, "lower: { body: rear/axle, at: [-660, 470, -455], in: ridden }" },
         { "compared-point-unknown", Points, "      ride: { hub-lfet: [0, 0, 0] }\n" + Points },
