@@ -55,16 +55,16 @@ internal static class AxlesReader
 
         AxleLayout layout = LayoutCatalogue.Find(layoutId.Value)!;
         if (layout.Assumption is { } resting) draft.Assume($"axles/{name}/layout", $"The {name} axle {resting}");
-        Field steeringField = reader.Optional("steering");
+        Field steeringField = reader.Optional("steering"), barField = reader.Optional("anti-roll-bar");
         AxleGeometry? geometry = layout is FreeLayout
             ? FreeAxleReader.Read(reader, name, within, measuredIn?.Value ?? draft.States.MeasuredIn, draft)
-            : new LayoutPointsReader(layout, steeringField, name, within, mirror, draft).Read(reader, measuredIn);
+            : new LayoutPointsReader(layout, steeringField, barField, name, within, mirror, draft).Read(reader, measuredIn);
         Steering? steering = SteeringReader.Read(steeringField, layout, name, geometry, draft);
         ImmutableSortedDictionary<string, MeasuredLength>? figures = FiguresReader.Read(reader, layout, name, within, draft);
         Boxed<WrapRange?>? wrap = AxleWrapReader.Read(reader.Optional("axle-wrap"), layout, name, draft);
         if (mirror is not null && layout is FreeLayout) FileMessages.FreeIsNotMirrored(mirror.Place);
         AxleLinks.Read(reader, layout, name, geometry, draft);
-        bool isSound = figures is not null && wrap is not null && (steering is not null || !steeringField.IsPresent);
+        bool isSound = AntiRollBarReader.Check(barField, layout, name, draft) && figures is not null && wrap is not null && (steering is not null || !steeringField.IsPresent);
         if (geometry is null || limits is not var (droopLimit, bumpLimit) || !isSound) return null;
         Within tape = Within.For(within, draft.FileWithin, Defaults.TapeMm, "a tape reading");
         if (AxleTies.Wheels(name, geometry, tape, reader.Node.Heading, draft) is not var (left, right)) return null;
@@ -78,6 +78,7 @@ internal static class AxlesReader
             Figures = figures!,
             Steering = steering,
             Wrap = wrap!.Value,
+            Bar = AntiRollBarReader.BarOf(barField, layout),
             MeasuredIn = geometry.MeasuredIn,
             OtherStates = AxleTies.Others(name, geometry.MeasuredIn, tape, draft),
             ComparedPoints = geometry.ComparedPoints,

@@ -28,6 +28,9 @@ internal static partial class FileMessages
         $"No steering linkage goes with `layout: {layout.Id}`.",
         layout is FreeLayout ? "Spell out its joints, and write `steering: { turns: ..., lock: 31 deg }` with the hinge or slide that is moved." : "Leave `steering` out.");
 
+    public static void FreeBar(Field bar) => bar.Fault(
+        "file.free-bar", "A free layout spells out its anti-roll bar like any other body.", "Give each arm of the bar a hinge on what holds it and a rod to what its link goes to, among `joints`.");
+
     public static void NotSteered(Field turns, FreeJoint joint) => turns.Fault(
         "file.not-steered", $"{joint.Name} is a {Word(joint.Kind)}, and a steering turns a hinge or moves a slide.", "Name a hinge with `lock`, or a slide with `way`.");
 

@@ -4,6 +4,7 @@ using ClearanceCheck.Documents.Reading;
 using ClearanceCheck.Files.Axles;
 using ClearanceCheck.Files.Mirroring;
 using ClearanceCheck.Files.States;
+using ClearanceCheck.Kinematics;
 using ClearanceCheck.Kinematics.Layouts;
 using ClearanceCheck.Kinematics.Steerings;
 using ClearanceCheck.Vehicles;
@@ -11,12 +12,12 @@ using ClearanceCheck.Vehicles;
 namespace ClearanceCheck.Files;
 
 /// <summary>Reads the points of a layout: <c>points: { hanging: { hub-left: [x, y, z], ... } }</c>; the model is made of one state, others are compared with it.</summary>
-internal sealed class LayoutPointsReader(AxleLayout layout, Field steeringField, string axle, double? within, Mirror? mirror, VehicleDraft draft)
+internal sealed class LayoutPointsReader(AxleLayout layout, Field steeringField, Field barField, string axle, double? within, Mirror? mirror, VehicleDraft draft)
 {
     // Where the steering is faulty its kind may still say which points belong to it.
     private readonly SteeringLinkage? steering = SteeringReader.LinkageOf(steeringField, layout);
     private readonly ImmutableArray<LayoutPoint> needed =
-        [.. layout.Points, .. SteeringReader.LinkageOf(steeringField, layout)?.Points(layout) ?? []];
+        [.. layout.Points, .. SteeringReader.LinkageOf(steeringField, layout)?.Points(layout) ?? [], .. AntiRollBarReader.BarOf(barField, layout) is { } bar ? AntiRollBars.Points(layout, bar) : []];
 
     private readonly Within joint = Within.For(within, draft.FileWithin, Defaults.JointCentreMm, "a hidden joint centre");
 
@@ -44,8 +45,11 @@ internal sealed class LayoutPointsReader(AxleLayout layout, Field steeringField,
         var read = ImmutableSortedDictionary.CreateBuilder<string, MeasuredPoint>(StringComparer.Ordinal);
         var elsewhere = new List<(string Key, string State, ScalarNode At)>();
         List<ScalarNode> sided = SideInName(points);
-        // Nobody knows which points a steering of no kind has.
-        if (steeringField.IsPresent && steering is null) points.AllowAll();
+        // Nobody knows which points a steering of no kind has, or a bar of no state.
+        if ((steeringField.IsPresent && steering is null) || AntiRollBarReader.IsUnclear(barField)) points.AllowAll();
+        // The points of a bar that is not connected may stay in the file.
+        if (barField.IsPresent && AntiRollBarReader.BarOf(barField, layout) is null)
+            foreach (LayoutPoint idle in AntiRollBars.Points(layout, new AntiRollBar(false))) points.Allow(idle.Name, KeyOf(idle));
         HashSet<string> unmirrored = Unmirrored(points);
         foreach (LayoutPoint point in needed.Where(p => !IsImage(p, points)))
         {

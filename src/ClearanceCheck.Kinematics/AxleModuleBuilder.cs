@@ -25,7 +25,7 @@ public static class AxleModuleBuilder
         var places = new LayoutPlaces(axle, parameters, Number);
         PoseBox box = AxleBox.Of(layout, steering, axle, parameters.Span);
         var coordinates = AxleCoordinates.Of(axle.Name, box);
-        Joint[] joints = [.. layout.Joints(places), .. coordinates.Steer is { } steer ? steering?.Joints(layout, places, steer) ?? [] : [], Travel(true), Travel(false)];
+        Joint[] joints = [.. layout.Joints(places), .. coordinates.Steer is { } steer ? steering?.Joints(layout, places, steer) ?? [] : [], .. Bar(), Travel(true), Travel(false)];
         (Linkage? linkage, LinkageFault? fault) = Linkage.Build(bodies, [.. joints, .. Wrap(joints, Number(layout.TravelBody(axle, true)))], box.Dimensions);
         if (linkage is null) return (null, fault);
         if (coordinates.Steer is { } steered && steering is not null && layout.KingpinBody(true) is not null)
@@ -33,6 +33,8 @@ public static class AxleModuleBuilder
         ImmutableArray<Follower> followers = [.. vehicle.Parts.SelectMany(part => FollowersOf(vehicle, part, bodies, parameters))];
         var motion = new LinkageMotion(linkage, box, AxleStops.Of(vehicle, axle, bodies, steering, parameters), followers);
         return (new AxleModule(axle, [.. bodies, .. followers.Select(f => f.Name)], motion), null);
+
+        IEnumerable<Joint> Bar() => axle.Bar is { } bar ? AntiRollBars.Joints(layout, bar, places) : [];
 
         Joint Travel(bool left)
         {
@@ -66,7 +68,7 @@ public static class AxleModuleBuilder
         SteeringLinkage? steering = SteeringOf(axle);
         IEnumerable<string> own = layout.Bodies(axle);
         if (steering is not null && layout.KingpinBody(true) is not null) own = own.Concat([AxleLayout.Knuckle(true), AxleLayout.Knuckle(false)]);
-        return [Vehicles.Vehicle.Chassis, .. own.Concat(steering?.Bodies ?? []).Select(b => $"{axle.Name}/{b}")];
+        return [Vehicles.Vehicle.Chassis, .. own.Concat(steering?.Bodies ?? []).Concat(axle.Bar is null ? [] : AntiRollBars.Bodies).Select(b => $"{axle.Name}/{b}")];
     }
 
     private static SteeringLinkage? SteeringOf(Axle axle) => axle.Steering is { } steered ? SteeringCatalogue.Find(steered.Kind) : null;

@@ -19,7 +19,8 @@ public static class PosedPoints
     public static string BodyOf(Axle axle, string point, ReadOnlySpan<double> parameters)
     {
         AxleLayout layout = LayoutCatalogue.Of(axle);
-        IEnumerable<LayoutPoint> points = layout.Points.Concat(axle.Steering is { } steered ? SteeringCatalogue.Find(steered.Kind)?.Points(layout) ?? [] : []);
+        IEnumerable<LayoutPoint> points = layout.Points.Concat(axle.Steering is { } steered ? SteeringCatalogue.Find(steered.Kind)?.Points(layout) ?? [] : [])
+            .Concat(axle.Bar is { } bar ? AntiRollBars.Points(layout, bar) : []);
         string body = points.FirstOrDefault(p => p.Name == point)?.Body ?? throw new ArgumentException($"The axle has no point {point}.", nameof(point));
         if (body == Vehicles.Vehicle.Chassis) return body;
         return $"{axle.Name}/{(body == SteeringLinkage.EitherKnuckle ? AxleLayout.Knuckle(axle.Points[point].At(parameters).Y > 0) : body)}";

@@ -22,6 +22,9 @@ public sealed record Axle
     /// <summary>How its wheels are steered; null for an axle that is not.</summary>
     public Steering? Steering { get; init; }
 
+    /// <summary>Its anti-roll bar where one is connected; null for an axle without, or one that was disconnected.</summary>
+    public AntiRollBar? Bar { get; init; }
+
     /// <summary>How far the axle winds up under drive and braking, rad about the vehicle's left axis; null where that is not looked at.</summary>
     public WrapRange? Wrap { get; init; }
 

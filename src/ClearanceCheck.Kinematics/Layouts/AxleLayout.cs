@@ -45,7 +45,10 @@ public abstract class AxleLayout
     public virtual string WheelBody(string axle, bool isSteered, bool isLeft) => $"{axle}/{(isSteered ? Knuckle(isLeft) : "axle")}";
 
     /// <summary>The body that a wheel's travel is read on, with the axle's name: it carries the hub, straight ahead, whatever the steering does.</summary>
-    public virtual string TravelBody(Axle axle, bool isLeft) => $"{axle.Name}/axle";
+    public virtual string TravelBody(Axle axle, bool isLeft) => $"{axle.Name}/{TravelBodyName(isLeft)}";
+
+    /// <summary>The same without the axle's name, for layouts that bring their own bodies.</summary>
+    public virtual string TravelBodyName(bool isLeft) => "axle";
 
     /// <summary>The body that carries a wheel's kingpin, without the axle's name; null where the knuckle hangs on balls.</summary>
     public virtual string? KingpinBody(bool isLeft) => "axle";

@@ -34,7 +34,7 @@ public sealed class DoubleWishboneLayout : AxleLayout
 
     public override string WheelBody(string axle, bool isSteered, bool isLeft) => $"{axle}/{Knuckle(isLeft)}";
 
-    public override string TravelBody(Axle axle, bool isLeft) => $"{axle.Name}/{Knuckle(isLeft)}";
+    public override string TravelBodyName(bool isLeft) => Knuckle(isLeft);
 
     public override string? KingpinBody(bool isLeft) => null;
 

@@ -27,7 +27,7 @@ public sealed class SplitBeamLayout : AxleLayout
 
     public override string WheelBody(string axle, bool isSteered, bool isLeft) => $"{axle}/{(isSteered ? Knuckle(isLeft) : Beam(isLeft))}";
 
-    public override string TravelBody(Axle axle, bool isLeft) => $"{axle.Name}/{Beam(isLeft)}";
+    public override string TravelBodyName(bool isLeft) => Beam(isLeft);
 
     public override string? KingpinBody(bool isLeft) => Beam(isLeft);
 

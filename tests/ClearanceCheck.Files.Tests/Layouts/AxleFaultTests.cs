@@ -43,6 +43,13 @@ public sealed class AxleFaultTests
 
     public static TheoryData<string, string, string, string> Figures { get; } = new()
     {
+        { "bar-unknown-state", "radius-arms", "is: connected", "is: conected" },
+        { "bar-without-state", "radius-arms", "is: connected, ", "" },
+        { "bar-point-missing", "radius-arms", "        bar-arm: [-20, 430, 105]\n", "" },
+        { "bar-held-by-nothing", "radius-arms", "on: frame }", "on: engine }" },
+        { "bar-of-wishbones-on-axle", "double-wishbones", "    points:\n", "    anti-roll-bar: { is: absent, on: axle }\n    points:\n" },
+        { "bar-on-free", "free-beams", Wheels, "    anti-roll-bar: { is: connected }\n" + Wheels },
+        { "bar-points-of-none", "radius-arms", "is: connected", "is: absent" },
         { "wrap-on-links", "three-link", "    points:\n", "    axle-wrap: [-3 deg, 5 deg]\n    points:\n" },
         { "wrap-the-wrong-way", "leaf-springs", "axle-wrap: [-2 deg, 4 deg]", "axle-wrap: [4 deg, -2 deg]" },
         { "wrap-too-far", "leaf-springs", "axle-wrap: [-2 deg, 4 deg]", "axle-wrap: [-2 deg, 40 deg]" },

@@ -70,7 +70,7 @@ public sealed class AxleReadingTests
     {
         Axle axle = LayoutExample.Of("radius-arms").Axle;
 
-        axle.Points.Where(p => p.Value.IsMirrored).Select(p => p.Key).ShouldBe(["hub-right", "radius-arm-right-axle-front", "radius-arm-right-axle-rear", "radius-arm-right-frame"]);
+        axle.Points.Where(p => p.Value.IsMirrored).Select(p => p.Key).ShouldBe(["bar-arm-right", "bar-link-right", "bar-pivot-right", "hub-right", "radius-arm-right-axle-front", "radius-arm-right-axle-rear", "radius-arm-right-frame"]);
         LayoutExample.Of("split-beams").Axle.Points["beam-pivot-of-right"].At(LayoutExample.Of("split-beams").Vehicle.Parameters.Nominal).ShouldBe(new Vector3d(25, 215, -85));
     }
 

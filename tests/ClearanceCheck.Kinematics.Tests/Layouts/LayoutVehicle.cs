@@ -17,6 +17,8 @@ internal sealed class LayoutVehicle(string layout)
 
     public WrapRange? Wrap { get; init; }
 
+    public AntiRollBar? Bar { get; init; }
+
     public double Limit { get; init; } = 120;
 
     public LayoutVehicle At(string point, double x, double y, double z)
@@ -81,6 +83,7 @@ internal sealed class LayoutVehicle(string layout)
                     Figures = figures.ToImmutableSortedDictionary(f => f.Key, f => builder.Length($"axles/front/{f.Key}", f.Value, 5, false), StringComparer.Ordinal),
                     Steering = Steering,
                     Wrap = Wrap,
+                    Bar = Bar,
                     FreeBodies = [],
                     FreeJoints = [],
                     Left = new Wheel(found.WheelBody("front", Steering is not null, true), measured["hub-left"], null, null),
