@@ -43,6 +43,8 @@ public sealed class SoftProofTests
     [InlineData("arms as bodies")]
     [InlineData("arms whose bushings turn with their housings")]
     [InlineData("four links")]
+    [InlineData("leaf springs")]
+    [InlineData("a sprung arm that turns on a soft axle")]
     public void What_holds_the_wheels_is_how_the_energy_grows_with_their_travel(string name)
     {
         // The envelope theorem: the slope of the least energy is the load of its constraint. A wrong force anywhere would break it.
@@ -74,16 +76,23 @@ public sealed class SoftProofTests
         }
     }
 
-    [Fact]
-    public void A_pose_where_the_energy_has_a_saddle_is_no_answer()
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void A_pose_where_the_energy_has_a_saddle_is_no_answer(int bars)
     {
-        // A bar on a pin, its end on a spring to a point that its end passes: beyond the spring's dead centre the bar snaps through.
+        // Bars on a pin, each end on a spring to a point that it passes: beyond the springs' dead centre the bars snap through. Two alike do so at
+        // once, which the determinant's sign does not show.
         (Linkage? linkage, _) = Linkage.Build(
-            ["chassis", "slide", "bar"],
+            ["chassis", "slide", .. Enumerable.Range(0, bars).Select(b => $"bar {b}")],
             [
-                new Joint.Slide("guide", 0, 1, Vector3d.Zero, Vector3d.UnitX), new Joint.Hinge("pin", 0, 2, new(0, 0, 0), Vector3d.UnitY),
-                new Joint.Spring("spring", 1, new(400, 0, 300), 2, new(300, 0, 0), 20), new Joint.Bushing("stiff pin", 0, 2, Vector3d.Zero, Rotation.Identity, default, new(0, 2e4, 0), false),
-                new Joint.Shift("slide", 1, 0, 0),
+                new Joint.Slide("guide", 0, 1, Vector3d.Zero, Vector3d.UnitX), new Joint.Shift("slide", 1, 0, 0),
+                .. Enumerable.Range(0, bars).SelectMany(b => new Joint[]
+                {
+                    new Joint.Hinge($"pin {b}", 0, 2 + b, Vector3d.Zero, Vector3d.UnitY),
+                    new Joint.Spring($"spring {b}", 1, new(400, 0, 300), 2 + b, new(300, 0, 0), 20),
+                    new Joint.Bushing($"stiff pin {b}", 0, 2 + b, Vector3d.Zero, Rotation.Identity, default, new(0, 2e4, 0), false),
+                }),
             ],
             1);
         var motion = new LinkageMotion(linkage!, new PoseBox([new("slide", false, -3000, 100)]), []);
@@ -114,9 +123,29 @@ public sealed class SoftProofTests
         "arms as bodies" => (SoftAxleTests.ArmsAsBodies(), 1),
         "arms whose bushings turn with their housings" => (SoftAxleTests.ArmsAsBodies(true), 2),
         "four links" => (SoftAxleTests.FourLinks(), 1),
+        "leaf springs" => (new Draws(10).Motion(10, 120), 1),
+        "a sprung arm that turns on a soft axle" => (SprungArm(), 2),
         "cross-over steering" => (SteeringTests.CrossOver(), 3),
         _ => (SteeringTests.Wishbones(), 3),
     };
+
+    // The arm hands its spring's force on to the axle, with the moment about the axle's own middle.
+    private static LinkageMotion SprungArm()
+    {
+        (Linkage? linkage, LinkageFault? fault) = Linkage.Build(
+            ["chassis", "axle", "arm"],
+            [
+                new Joint.Bushing("left", 0, 1, new(-955, 395, -25), Rotation.Identity, new(7000, 1500, 7000), new(4.6e6, 2.3e6, 4.6e6), false),
+                new Joint.Bushing("right", 0, 1, new(-955, -395, -25), Rotation.Identity, new(7000, 1500, 7000), new(4.6e6, 2.3e6, 4.6e6), true),
+                new Joint.Hinge("arm on the axle", 1, 2, new(120, 300, 40), new(0.2, 1, 0.1)),
+                new Joint.Spring("spring", 0, new(420, 250, 380), 2, new(430, 310, 60), 400),
+                new Joint.Bushing("rubber in the hinge", 1, 2, new(120, 300, 40), Rotation.Identity, default, new(0, 6e6, 0), true),
+                new Joint.Travel("left", 1, new(0, 790, 0), 0, 0), new Joint.Travel("right", 1, new(0, -790, 0), 1, 0),
+            ],
+            2);
+        fault.ShouldBeNull();
+        return new LinkageMotion(linkage!, new PoseBox([new("left", false, -120, 120), new("right", false, -120, 120)]), []);
+    }
 
     private static Enclosure Prove(LinkageMotion motion, double[] centre) =>
         Enclosure.TryProve(motion.Linkage, motion.At(centre).Bodies.ToArray(), centre, [15, 15]).ShouldNotBeNull();
