@@ -109,6 +109,19 @@ public sealed class SoftProofTests
 
         solved.ShouldBeGreaterThan(20);
 
+        // Started right beside a maximum of their energy, the solver finds it and has to refuse it.
+        int tops = 0;
+        for (double at = -200; at > -2900; at -= 100)
+            for (double turn = -3; turn < 3; turn += 0.002)
+            {
+                if (!(Bar(at, turn) > Bar(at, turn - 0.002) && Bar(at, turn) > Bar(at, turn + 0.002))) continue;
+                tops++;
+                var bar = new RigidMotion(Rotation.About(Vector3d.UnitY, turn), default);
+                motion.Near([RigidMotion.Identity, new RigidMotion(Rotation.Identity, new(at, 0, 0)), .. Enumerable.Repeat(bar, bars)], [at]).IsSolved.ShouldBeFalse($"{at}, {turn}");
+            }
+
+        tops.ShouldBeGreaterThan(5);
+
         static double Bar(double slide, double turn)
         {
             Vector3d end = Rotation.About(Vector3d.UnitY, turn).Apply(new(300, 0, 0));
