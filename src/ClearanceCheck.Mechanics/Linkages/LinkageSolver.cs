@@ -60,19 +60,19 @@ public sealed class LinkageSolver(Linkage linkage)
         for (int iteration = 0; iteration < MaximumIterations; iteration++)
         {
             // Near the solution the last factorisation still gains several digits a step.
-            if (near is null || size > ReuseMm || (size < ResidualMm && near.SmallestPivot < PivotNearAFold))
+            bool isSettled = size < ResidualMm, looksAtEnergy = isSettled && isEnd && linkage.IsSoft;
+            if (near is null || size > ReuseMm || looksAtEnergy || (isSettled && near.SmallestPivot < PivotNearAFold))
             {
                 double[] matrix = linkage.Derivatives(bodies, loads, settings);
-                if (isEnd && linkage.IsSoft && size < ResidualMm && !linkage.IsStable(matrix)) return false;
+                if (looksAtEnergy && !linkage.IsStable(matrix)) return false;
                 near = SquareMatrix.Factor(matrix, n);
                 if (near.SmallestPivot < leastPivot || near.DeterminantIsNegative != linkage.IsMirrored) return false;
             }
 
-            bool last = size < ResidualMm;
             near.Solve(residual, step);
             double before = size;
-            if (!Advance(bodies, loads, settings, residual, step, ref size)) return last;
-            if (last) return true;
+            if (!Advance(bodies, loads, settings, residual, step, ref size)) return isSettled;
+            if (isSettled) return true;
             if (size > ReuseMm || size > SlowShare * before) near = null;
         }
 
