@@ -43,6 +43,9 @@ internal static partial class FileMessages
     public static void ClipBeyondPath(Field field, int clip, int points) => field.Fault(
         "file.clip-beyond-path", $"There is no point {clip}: the path has {points} points.", "Count the points of the path from 1.");
 
+    public static void NotAFinding(DiagnosticBag bag, Placed<string> id) => bag.Add(Diagnostic.Error(
+        "file.not-a-finding", id.Span, $"`{VisibleText.Of(id.Value)}` is not the id of a finding.", "Write it as the report does, below More on this finding: `rule--part--part`."));
+
     public static void OnePointPath(Field field) => field.Fault(
         "file.one-point-path", "A line or pipe needs at least two points.", "Measure both ends and every bend between them.");
 

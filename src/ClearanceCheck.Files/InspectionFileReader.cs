@@ -29,6 +29,7 @@ public static class InspectionFileReader
         GapsReader.FindNames(reader, draft);
         PartsReader.Read(reader, draft);
         GapsReader.Read(reader, draft);
+        ChecksReader.Read(reader, draft);
         BeforeLiftReader.Read(reader, draft);
         RailPitchReader.Read(reader, draft);
         return draft;

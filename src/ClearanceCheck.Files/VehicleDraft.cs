@@ -56,6 +56,8 @@ internal sealed class VehicleDraft(InspectionFile file)
 
     public List<DirectGap> DirectGaps { get; } = [];
 
+    public List<HandCheck> HandChecks { get; } = [];
+
     /// <summary>Ids of parts, and names of bodies, that gaps were read between: such parts need no shape.</summary>
     public HashSet<string> NamedByGaps { get; } = new(StringComparer.Ordinal);
 
@@ -81,6 +83,7 @@ internal sealed class VehicleDraft(InspectionFile file)
         RailPitch = RailPitch,
         BeforeLift = BeforeLift,
         DirectGaps = [.. DirectGaps],
+        HandChecks = [.. HandChecks],
         Assumptions = [.. Assumptions],
         Readings = [.. readings],
     };
@@ -176,10 +179,12 @@ internal sealed class VehicleDraft(InspectionFile file)
         StatedPoints.Exists(p => p.Axle == axle.Name && p.State == state) || axle.ComparedPoints.Any(p => p.State == state)
         || DirectGaps.Exists(g => g.State == state);
 
-    private void Assume(string path, Within within)
+    /// <summary>Lists a half-width that nobody typed.</summary>
+    public void Assume(string path, Within within)
     {
         if (within.IsAssumed) Assume(path, $"Give or take not typed: {NumberFormat.UpTo(within.HalfWidthMm, 2)} mm each way ({within.Why}; common practice, no source).");
     }
 
-    private static string Shown(string typed) => VisibleText.Of(string.Join(' ', typed.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
+    /// <summary>What was typed, on one line with hidden characters made visible.</summary>
+    public static string Shown(string typed) => VisibleText.Of(string.Join(' ', typed.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
 }

@@ -39,10 +39,12 @@ public static class Inspector
             findings[i] = [.. own.Rules.Select(rule => builder.Build(own, rule, ask, measurements[i]))];
             progress?.Report((Interlocked.Increment(ref done), planned.Length));
         });
-        // A pair that only the rule for uncovered pairs looks at, and finds nothing in, is counted and not told one by one.
+        var checks = new HandChecks(vehicle.HandChecks, request.CoverageFactor);
+        // A pair that only the rule for uncovered pairs looks at, and finds nothing in, is counted and not told one by one, unless somebody checked it.
         ImmutableArray<Finding> sorted = Sorted(
-            findings.SelectMany((own, i) => own.Where(f => !planned[i].IsUncovered || f.Verdict != Verdict.Conforms))
-                .Concat(new BindingFindings(motion, request.CoverageFactor).All()));
+            findings.SelectMany((own, i) => own.Where(f => !planned[i].IsUncovered || f.Verdict != Verdict.Conforms || checks.Names(f)))
+                .Concat(new BindingFindings(motion, request.CoverageFactor).All())
+                .Select(checks.Apply));
         ImmutableArray<ReachCard> reach = ReachBuilder.Build(motion);
         ImmutableArray<TravelTable> travel = TravelTableBuilder.Build(motion);
         return (new InspectionResult
@@ -55,7 +57,7 @@ public static class Inspector
             NotInspected = NotInspected.List(motion, planned, measurements, reach, travel),
             MatchedNothing = plan.MatchedNothing,
             Exempt = plan.Exempt,
-            Assumptions = [.. vehicle.Assumptions.Concat(PointComparison.Of(motion)).Concat(MirrorComparison.Of(motion)).Select(a => new Assumption(a.Path, a.Text))],
+            Assumptions = [.. vehicle.Assumptions.Concat(PointComparison.Of(motion)).Concat(MirrorComparison.Of(motion)).Select(a => new Assumption(a.Path, a.Text)), .. checks.NotUsed(sorted)],
             Reach = reach,
             Travel = travel,
             Measurements = MeasurementRows.Of(vehicle),

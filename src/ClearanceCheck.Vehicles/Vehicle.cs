@@ -37,6 +37,9 @@ public sealed record Vehicle
     /// <summary>Gaps that were read directly.</summary>
     public ImmutableArray<DirectGap> DirectGaps { get; init; } = [];
 
+    /// <summary>What was found by hand where a report asked for it.</summary>
+    public ImmutableArray<HandCheck> HandChecks { get; init; } = [];
+
     /// <summary>What was taken for granted while reading.</summary>
     public required ImmutableArray<ModelAssumption> Assumptions { get; init; }
 

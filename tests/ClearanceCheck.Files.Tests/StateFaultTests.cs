@@ -36,6 +36,15 @@ public sealed class StateFaultTests
         { "no-shape-and-no-gap", Gap, Gap + "  spare: { kind: axle-tube, body: rear/axle }\n" },
         { "gap-to-hose-without-ends", Gap, "gaps: { g: { between: [ tailpipe, spare ], is: 8 mm, how: tape } }\n" + Gap + "  spare: { kind: brake-hose, outside-diameter: 10 mm, free-length: 300 mm }\n" },
         { "gap-unknown-tool", Gap, "gaps: { g: { between: [ tailpipe, rear/axle ], is: 8 mm, how: eye } }\n" + Gap },
+        { "check-without-by", Gap, "checks: { line-near-exhaust--axle-brake-line--tailpipe: { is: 12 mm } }\n" + Gap },
+        { "check-with-empty-by", Gap, "checks: { line-near-exhaust--axle-brake-line--tailpipe: { is: 12 mm, by: '' } }\n" + Gap },
+        { "check-without-is", Gap, "checks: { line-near-exhaust--axle-brake-line--tailpipe: { by: R. A. } }\n" + Gap },
+        { "check-out-of-range", Gap, "checks: { line-near-exhaust--axle-brake-line--tailpipe: { is: 12 m, by: R. A. } }\n" + Gap },
+        { "check-below-zero", Gap, "checks: { line-near-exhaust--axle-brake-line--tailpipe: { is: -3 mm, by: R. A. } }\n" + Gap },
+        { "check-unknown-unit", Gap, "checks: { line-near-exhaust--axle-brake-line--tailpipe: { is: 12 mn, by: R. A. } }\n" + Gap },
+        { "check-within-out-of-range", Gap, "checks: { line-near-exhaust--axle-brake-line--tailpipe: { is: 12 mm, within: 2 m, by: R. A. } }\n" + Gap },
+        { "check-unknown-key", Gap, "checks: { line-near-exhaust--axle-brake-line--tailpipe: { is: 12 mm, by: R. A., how: tape } }\n" + Gap },
+        { "check-of-a-part", Gap, "checks: { tailpipe: { is: 12 mm, by: R. A. } }\n" + Gap },
     };
 
     public static TheoryData<string, string, string> Mirrors { get; } = new()

@@ -139,6 +139,27 @@ public sealed class StatesTests
         vehicle.Axles[0].OtherStates.Keys.ShouldBe(["ride"]);
     }
 
+    [Fact]
+    public void Hand_checks_arrive_with_the_give_or_take_of_a_tape_unless_typed()
+    {
+        Vehicle vehicle = FaultyFile.Read(("parts:\n", """
+            checks:
+              brake-line-near-exhaust--chassis-brake-line--tailpipe: { is: 12 mm, within: 2 mm, by: R. A., note: "pipe <b>cold</b>" }
+              brake-line-near-exhaust--axle-brake-line--tailpipe: { is: 0 mm, by: R. A. }
+              a-rule-with-a-name-that-is-nearly-sixty-letters-long-in-all--axle-brake-line--tailpipe: { is: 31-5/8 in, by: R. A. }
+            parts:
+
+            """)).Vehicle.ShouldNotBeNull();
+
+        vehicle.HandChecks.ShouldBe([
+            new HandCheck("brake-line-near-exhaust--chassis-brake-line--tailpipe", 12, 2, "R. A.", "pipe <b>cold</b>", "12 mm"),
+            new HandCheck("brake-line-near-exhaust--axle-brake-line--tailpipe", 0, Defaults.TapedGapMm, "R. A.", null, "0 mm"),
+            new HandCheck("a-rule-with-a-name-that-is-nearly-sixty-letters-long-in-all--axle-brake-line--tailpipe", 31.625 * 25.4, 25.4 / 16, "R. A.", null, "31-5/8 in"),
+        ]);
+        vehicle.Assumptions.Count(a => a.Path.StartsWith("checks/", StringComparison.Ordinal)).ShouldBe(2);
+        FaultyFile.Read().Vehicle!.HandChecks.ShouldBeEmpty();
+    }
+
     [Theory]
     [InlineData("tailpipe, rear/axle", "tailpipe", "exhaust-pipe", "exhaust")]
     [InlineData("tailpipe, spare-tube", "spare-tube", "axle-tube", "rear/axle")]

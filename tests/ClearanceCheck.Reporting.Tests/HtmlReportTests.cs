@@ -46,6 +46,23 @@ public sealed class HtmlReportTests
         page.QuerySelector("#section-decision")!.TextContent.ShouldContain("And 2 more");
     }
 
+    [Theory]
+    [InlineData(Verdict.Fails)]
+    [InlineData(Verdict.Conforms)]
+    public void What_was_found_by_hand_stands_beside_the_hand_check_as_text(Verdict verdict)
+    {
+        const string Said = "By hand 17 mm (11/16 in) was found, by <b>R. A.</b> & son; 18.2 mm was expected.";
+        InspectionResult result = SampleResult.Small();
+
+        IDocument page = Page(result with { Findings = [result.Findings[0] with { Verdict = verdict, Checked = Said }] });
+
+        IElement told = page.QuerySelectorAll(".checked").ShouldHaveSingleItem();
+        told.TextContent.ShouldBe("Checked: " + Said);
+        told.QuerySelectorAll("b").ShouldBeEmpty();
+        told.ParentElement!.ClassName.ShouldBe(verdict == Verdict.Fails ? "hand-check" : "compact-body");
+        Page(result with { Findings = [result.Findings[0] with { Verdict = verdict, Checked = null }] }).QuerySelectorAll(".checked").ShouldBeEmpty();
+    }
+
     [Fact]
     public void Headings_go_down_one_step_at_a_time()
     {

@@ -21,9 +21,11 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
         (RuleLimit limit, ImmutableArray<string> because, ImmutableArray<string> said) = Limit(planned, applied, measured);
         Verdict verdict = Judge(limit, measured);
         Measurement shown = verdict == Verdict.Fails && IsTravelAlone(measured) ? TravelAlone.AsRead(limit, request, measured, coverageFactor) : measured;
+        string id = $"{rule.Id}--{string.Join("--", planned.Subject.Select(p => p.Id))}";
+        bool isListed = verdict == Verdict.Conforms && !vehicle.HandChecks.Any(c => c.FindingId == id);
         return new Finding
         {
-            Id = $"{rule.Id}--{string.Join("--", planned.Subject.Select(p => p.Id))}",
+            Id = id,
             Rule = rule.Id,
             Title = rule.Title,
             Severity = rule.Severity,
@@ -36,7 +38,7 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
             Quantity = new QuantityCard(planned.Quantity.Id, planned.Quantity.Name, planned.Quantity.Meaning, Unit(planned.Quantity)),
             Limit = new LimitCard(limit.AtLeast, limit.AtMost, because),
             Source = new SourceCard(rule.Source.Basis, rule.Source.Known, rule.Source.Text),
-            Evidence = verdict != Verdict.NotEvaluated ? Drawn(evidence.Build(planned, applied, request, shown), verdict) : null,
+            Evidence = verdict != Verdict.NotEvaluated ? Drawn(evidence.Build(planned, applied, request, shown), isListed) : null,
             Missing = Missing(verdict, limit, applied, measured),
             Assumes = [.. Assumes(measured), .. AssumedPlace(measured)],
             Shields = said,
@@ -45,8 +47,8 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
         };
     }
 
-    // What meets its limit is listed and not drawn: its pieces would only make the report heavy.
-    private static Evidence Drawn(Evidence evidence, Verdict verdict) => verdict != Verdict.Conforms
+    // What meets its limit is listed and not drawn: its pieces would only make the report heavy. A hand check may yet contradict it.
+    private static Evidence Drawn(Evidence evidence, bool isListed) => !isListed
         ? evidence
         : evidence with { Drawing = new DrawingCard([.. evidence.Drawing.Parts.Select(p => p with { Pieces = [] })]) };
 

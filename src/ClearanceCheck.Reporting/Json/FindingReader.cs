@@ -24,6 +24,7 @@ internal static class FindingReader
         Consequence = finding["consequence"].TextOrNull,
         Advice = finding["advice"].TextOrNull,
         HandCheck = finding["handCheck"].TextOrNull,
+        Checked = finding["checked"].TextOrNull,
         Recheck = finding["recheck"].Texts,
         Assumes = finding["assumes"].Texts,
         Shields = finding["shields"].Texts,

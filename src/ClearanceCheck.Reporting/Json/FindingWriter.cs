@@ -25,6 +25,7 @@ internal static class FindingWriter
         JsonFields.Text(json, "consequence", finding.Consequence);
         JsonFields.Text(json, "advice", finding.Advice);
         JsonFields.Text(json, "handCheck", finding.HandCheck);
+        JsonFields.Text(json, "checked", finding.Checked);
         JsonFields.Texts(json, "recheck", finding.Recheck);
         JsonFields.Texts(json, "assumes", finding.Assumes);
         JsonFields.Texts(json, "shields", finding.Shields);

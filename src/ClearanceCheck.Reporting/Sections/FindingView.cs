@@ -35,6 +35,7 @@ internal static class FindingView
             ["consequence"] = finding.Consequence ?? "",
             ["advice"] = finding.Advice ?? "",
             ["hand_check"] = finding.HandCheck ?? "",
+            ["checked"] = VisibleText.Sentence(finding.Checked),
             ["recheck"] = string.Join(", ", finding.Recheck.Select(ReportWords.Plain)),
             ["parts"] = new ScriptArray(finding.Parts.Select((part, index) => Part(part, index, finding))),
             ["quantity"] = finding.Quantity.Name,

@@ -46,6 +46,7 @@ internal static class HostileResult
         Consequence = text,
         Advice = text,
         HandCheck = text,
+        Checked = text,
         Missing = finding.Missing is null ? null : text,
         Recheck = [text],
         Parts = [.. finding.Parts.Select(_ => new PartCard(text, text, text, text))],

@@ -21,6 +21,7 @@ internal static class SampleFindings
         Consequence = "The fluid boils or the line melts, and braking is lost.",
         Advice = "Move the clip outboard or fit a heat shield; keep clear of the hose.",
         HandCheck = "Wheels hanging, then at ride height; measure across the narrowest place, pipe cold.",
+        Checked = "By hand 17 mm (11/16 in) was found, by R. A.; 18.2 mm was expected.",
         Recheck = ["gap", "hose-slack"],
         Assumes = ["The tailpipe's diameter, 63.5 mm, was taken from the parts list, not measured."],
         Evidence = Near(18.2, 3.1, Chain(2.4, (-900, 380, 640), (-1120, 405, 655), (-1320, 470, 648), (-1500, 520, 640)),

@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using ClearanceCheck.Inspecting.Results;
+using ClearanceCheck.Units;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Inspecting.Judging;
+
+/// <summary>Holds what was found by hand against the findings. A check never clears anything: it can only take a conforming finding back.</summary>
+internal sealed class HandChecks(ImmutableArray<HandCheck> checks, double coverageFactor)
+{
+    // What a pose that was set by hand and a tape held askew may add, mm. A guess.
+    private const double BesideMm = 1;
+
+    /// <summary>Whether a check names the finding.</summary>
+    public bool Names(Finding finding) => Of(finding) is not null;
+
+    /// <summary>The finding with what was found by hand.</summary>
+    public Finding Apply(Finding finding)
+    {
+        if (Of(finding) is not { } check || !IsInMillimetres(finding)) return finding;
+        string found = Found(check);
+        if (finding.Evidence is not { } evidence) return finding with { Checked = $"{found}; the model gave no value to expect." };
+        string expected = Expected(finding, evidence);
+        if (Contradicts(check, finding, evidence))
+        {
+            string subject = finding.Parts.Length > 1 ? "this pair" : "this part";
+            return TakenBack(
+                finding with { Checked = $"{found}; {expected}, so the points of {subject} are wrong somewhere: measure them again." },
+                $"{Mm(check.FoundMm)} was found by hand where {expected}: measure the points of {subject} again");
+        }
+
+        Finding agreed = finding with { Checked = $"{found}; {expected}." };
+        return Misses(check, finding.Limit)
+            ? TakenBack(agreed, $"{Mm(check.FoundMm)} was found by hand, and that does not meet the limit: check it again in this pose, and mend it if it is so")
+            : agreed;
+    }
+
+    /// <summary>The checks that could not be held against anything, and why.</summary>
+    public IEnumerable<Assumption> NotUsed(ImmutableArray<Finding> findings)
+    {
+        foreach (HandCheck check in checks)
+        {
+            Finding? named = findings.FirstOrDefault(f => f.Id == check.FindingId);
+            if (named is not null && IsInMillimetres(named)) continue;
+            string why = named is null ? "this inspection has no such finding" : $"that finding is in {named.Quantity.Unit}, not in mm";
+            yield return new Assumption($"checks/{check.FindingId}", $"The hand check of {check.Typed} by {check.By} was not used: {why}.");
+        }
+    }
+
+    private HandCheck? Of(Finding finding) => checks.FirstOrDefault(c => c.FindingId == finding.Id);
+
+    private static bool IsInMillimetres(Finding finding) => finding.Quantity.Unit == "mm";
+
+    private static Finding TakenBack(Finding finding, string missing) =>
+        finding.Verdict == Verdict.Conforms ? finding with { Verdict = Verdict.Undecided, Missing = missing } : finding;
+
+    private bool Contradicts(HandCheck check, Finding finding, Evidence evidence)
+    {
+        double own = check.HalfWidthMm / Math.Sqrt(3);
+        double apart = (coverageFactor * Math.Sqrt((evidence.StandardUncertainty * evidence.StandardUncertainty) + (own * own))) + BesideMm;
+        // No tape reads an overlap: what the model lets overlap is found to touch.
+        double delta = check.FoundMm - Math.Max(0, evidence.Value);
+        return IsAtLeast(finding) ? -delta > apart : Math.Abs(delta) > apart;
+    }
+
+    private static bool Misses(HandCheck check, LimitCard limit) => check.FoundMm < limit.AtLeast || check.FoundMm > limit.AtMost;
+
+    // Of a bound by reading and travel nobody has found that it comes so near: more is no contradiction.
+    private static bool IsAtLeast(Finding finding) => finding is { Basis: FindingBasis.ReadingAndTravel, Verdict: Verdict.Conforms };
+
+    private static string Found(HandCheck check) =>
+        $"By hand {Mm(check.FoundMm)} ({LengthFormat.Inches(Length.FromMillimetres(check.FoundMm))}) was found, by {check.By}" + (check.Note is { } note ? $" ({note})" : "");
+
+    private static string Expected(Finding finding, Evidence evidence) =>
+        evidence.Value <= 0 ? "contact was expected" : $"{(IsAtLeast(finding) ? "at least " : "")}{Mm(evidence.Value)} was expected";
+
+    private static string Mm(double mm) => NumberFormat.UpTo(mm, 1) + " mm";
+}
