@@ -41,10 +41,11 @@ public static class Inspector
         });
         var checks = new HandChecks(vehicle.HandChecks, request.CoverageFactor);
         // A pair that only the rule for uncovered pairs looks at, and finds nothing in, is counted and not told one by one, unless somebody checked it.
-        ImmutableArray<Finding> sorted = Sorted(
-            findings.SelectMany((own, i) => own.Where(f => !planned[i].IsUncovered || f.Verdict != Verdict.Conforms || checks.Names(f)))
-                .Concat(new BindingFindings(motion, request.CoverageFactor).All())
-                .Select(checks.Apply));
+        ImmutableArray<Finding> sorted = Sorted(checks.Apply(
+        [
+            .. findings.SelectMany((own, i) => own.Where(f => !planned[i].IsUncovered || f.Verdict != Verdict.Conforms || checks.Names(f)))
+                .Concat(new BindingFindings(motion, request.CoverageFactor).All()),
+        ]));
         ImmutableArray<ReachCard> reach = ReachBuilder.Build(motion);
         ImmutableArray<TravelTable> travel = TravelTableBuilder.Build(motion);
         return (new InspectionResult

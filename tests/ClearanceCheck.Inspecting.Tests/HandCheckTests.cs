@@ -68,6 +68,20 @@ public sealed class HandCheckTests
     }
 
     [Fact]
+    public void A_check_counts_for_every_rule_that_looks_at_the_same_gap()
+    {
+        double wrong = Value + Explained + 0.001;
+        InspectionResult result = Inspect(Check(Missed, wrong)), two = Inspect(Check(Missed, wrong), Check(Met, Value));
+
+        Find(result, Met).Verdict.ShouldBe(Verdict.Undecided);
+        Find(result, Met).Checked.ShouldBe(Find(result, Missed).Checked);
+        Find(two, Met).Verdict.ShouldBe(Verdict.Undecided);
+        Find(two, Met).Checked.ShouldNotBeNull().ShouldStartWith($"By hand {Mm(Value)} (");
+        Find(two, Met).Checked!.ShouldEndWith(" was expected. " + Find(result, Met).Checked);
+        result.Findings.Where(f => f.Checked != null).Select(f => f.Id).ShouldBe([Missed, Met], ignoreOrder: true);
+    }
+
+    [Fact]
     public void A_check_never_clears_what_fails()
     {
         Finding wide = Find(Inspect(Check(Missed, Value + 300)), Missed), narrow = Find(Inspect(Check(Missed, 0)), Missed);

@@ -21,11 +21,11 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
         (RuleLimit limit, ImmutableArray<string> because, ImmutableArray<string> said) = Limit(planned, applied, measured);
         Verdict verdict = Judge(limit, measured);
         Measurement shown = verdict == Verdict.Fails && IsTravelAlone(measured) ? TravelAlone.AsRead(limit, request, measured, coverageFactor) : measured;
-        string id = $"{rule.Id}--{string.Join("--", planned.Subject.Select(p => p.Id))}";
-        bool isListed = verdict == Verdict.Conforms && !vehicle.HandChecks.Any(c => c.FindingId == id);
+        string subject = "--" + string.Join("--", planned.Subject.Select(p => p.Id));
+        bool isListed = verdict == Verdict.Conforms && !vehicle.HandChecks.Any(c => c.FindingId.EndsWith(subject, StringComparison.Ordinal));
         return new Finding
         {
-            Id = id,
+            Id = rule.Id + subject,
             Rule = rule.Id,
             Title = rule.Title,
             Severity = rule.Severity,

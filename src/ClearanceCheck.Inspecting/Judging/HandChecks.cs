@@ -12,24 +12,32 @@ internal sealed class HandChecks(ImmutableArray<HandCheck> checks, double covera
     private const double BesideMm = 1;
 
     /// <summary>Whether a check names the finding.</summary>
-    public bool Names(Finding finding) => Of(finding) is not null;
+    public bool Names(Finding finding) => checks.Any(c => c.FindingId == finding.Id);
 
-    /// <summary>The finding with what was found by hand.</summary>
-    public Finding Apply(Finding finding)
+    /// <summary>The findings with what was found by hand. Rules that look at one measurement share its checks: points that are wrong for one are wrong for all.</summary>
+    public IEnumerable<Finding> Apply(ImmutableArray<Finding> findings)
     {
-        if (Of(finding) is not { } check || !IsInMillimetres(finding)) return finding;
+        ILookup<string, (string Id, HandCheck Check)> byMeasured = checks
+            .SelectMany(c => findings.Where(f => f.Id == c.FindingId).Take(1).Select(f => (Measured: Measured(f), f.Id, Check: c)))
+            .ToLookup(c => c.Measured, c => (c.Id, c.Check), StringComparer.Ordinal);
+        return findings.Select(f => byMeasured[Measured(f)].OrderBy(c => c.Id != f.Id).Aggregate(f, (applied, c) => Apply(applied, f, c.Check)));
+    }
+
+    private Finding Apply(Finding applied, Finding finding, HandCheck check)
+    {
+        if (!IsInMillimetres(finding)) return finding;
         string found = Found(check);
-        if (finding.Evidence is not { } evidence) return finding with { Checked = $"{found}; the model gave no value to expect." };
+        if (finding.Evidence is not { } evidence) return Told(applied, $"{found}; the model gave no value to expect.");
         string expected = Expected(finding, evidence);
         if (Contradicts(check, finding, evidence))
         {
             string subject = finding.Parts.Length > 1 ? "this pair" : "this part";
             return TakenBack(
-                finding with { Checked = $"{found}; {expected}, so the points of {subject} are wrong somewhere: measure them again." },
+                Told(applied, $"{found}; {expected}, so the points of {subject} are wrong somewhere: measure them again."),
                 $"{Mm(check.FoundMm)} was found by hand where {expected}: measure the points of {subject} again");
         }
 
-        Finding agreed = finding with { Checked = $"{found}; {expected}." };
+        Finding agreed = Told(applied, $"{found}; {expected}.");
         return Misses(check, finding.Limit)
             ? TakenBack(agreed, $"{Mm(check.FoundMm)} was found by hand, and that does not meet the limit: check it again in this pose, and mend it if it is so")
             : agreed;
@@ -47,7 +55,9 @@ internal sealed class HandChecks(ImmutableArray<HandCheck> checks, double covera
         }
     }
 
-    private HandCheck? Of(Finding finding) => checks.FirstOrDefault(c => c.FindingId == finding.Id);
+    private static string Measured(Finding finding) => $"{finding.Quantity.Id} {string.Join(' ', finding.Parts.Select(p => p.Id).Order(StringComparer.Ordinal))}";
+
+    private static Finding Told(Finding finding, string sentence) => finding with { Checked = finding.Checked is { } before ? $"{before} {sentence}" : sentence };
 
     private static bool IsInMillimetres(Finding finding) => finding.Quantity.Unit == "mm";
 

@@ -19,7 +19,7 @@ public sealed record Finding
     public string? Advice { get; init; }
     public string? HandCheck { get; init; }
 
-    /// <summary>What the hand check found beside what was expected, in one sentence; null when nobody typed one.</summary>
+    /// <summary>What hand checks found beside what was expected, one sentence a check; null when nobody typed one.</summary>
     public string? Checked { get; init; }
 
     /// <summary>Names of quantities to check again after the remedy.</summary>
