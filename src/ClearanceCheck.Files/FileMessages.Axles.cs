@@ -31,6 +31,11 @@ internal static partial class FileMessages
     public static void FreeBar(Field bar) => bar.Fault(
         "file.free-bar", "A free layout spells out its anti-roll bar like any other body.", "Give each arm of the bar a hinge on what holds it and a rod to what its link goes to, among `joints`.");
 
+    public static void TooFewPositions(MappingReader points, string axle, int positions) => points.Fault(
+        "file.too-few-positions",
+        $"The {axle} axle was measured at {positions} wheel position{(positions == 1 ? "" : "s")}: how it goes from there is not known.",
+        "Measure both hubs and the mark in three states at least, such as hanging, at ride height and with the wheels up.");
+
     public static void NotSteered(Field turns, FreeJoint joint) => turns.Fault(
         "file.not-steered", $"{joint.Name} is a {Word(joint.Kind)}, and a steering turns a hinge or moves a slide.", "Name a hinge with `lock`, or a slide with `way`.");
 

@@ -19,6 +19,7 @@ internal sealed class LayoutPointsReader(AxleLayout layout, Field steeringField,
     private readonly ImmutableArray<LayoutPoint> needed =
         [.. layout.Points, .. SteeringReader.LinkageOf(steeringField, layout)?.Points(layout) ?? [], .. AntiRollBarReader.BarOf(barField, layout) is { } bar ? AntiRollBars.Points(layout, bar) : []];
 
+    private const int LeastPositions = 3;
     private readonly Within joint = Within.For(within, draft.FileWithin, Defaults.JointCentreMm, "a hidden joint centre");
 
     public AxleGeometry? Read(MappingReader reader, Placed<string>? measuredIn) =>
@@ -35,6 +36,7 @@ internal sealed class LayoutPointsReader(AxleLayout layout, Field steeringField,
         }
 
         typed = typed.Remove(state);
+        if (layout.Id == Axle.GuidedLayout && typed.Length < LeastPositions - 1) FileMessages.TooFewPositions(states, axle, typed.Length + 1);
         AxleGeometry? geometry = states.Required(state, $"the points as measured in the state {state}").Mapping(points => ReadPoints(points, state, states, typed));
         ImmutableArray<ComparedPoint> compared = [.. typed.SelectMany(other => ReadCompared(states.Optional(other), other))];
         return geometry is null ? null : geometry with { ComparedPoints = compared };
@@ -106,13 +108,16 @@ internal sealed class LayoutPointsReader(AxleLayout layout, Field steeringField,
         draft.Assume($"axles/{axle}/mirror", mirror.Sentence($"The points of the {mirror.Other} side of the {axle} axle that are not typed are"));
     }
 
+    // What is compared elsewhere moves an axle that goes where it was seen: there each position needs all of its points.
+    private bool IsPosition(LayoutPoint point) => layout.Id == Axle.GuidedLayout && layout.Points.Contains(point);
+
     private List<ComparedPoint> ReadCompared(Field field, string state)
     {
         List<ComparedPoint>? read = field.Mapping(points =>
         {
             var compared = new List<ComparedPoint>();
             foreach (LayoutPoint point in needed.Where(p => !IsImage(p, points)))
-                if (ReadPoint(points.Optional(KeyOf(point)), point.Name) is { } at)
+                if (ReadPoint(IsPosition(point) ? points.Required(KeyOf(point), point.Where) : points.Optional(KeyOf(point)), point.Name) is { } at)
                     compared.Add(new ComparedPoint(point.Name, state, draft.Point($"{PathOf(point.Name)}/in/{state}", at, joint)));
             return compared;
         });

@@ -6,6 +6,7 @@ using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Inspecting.Travel;
 using ClearanceCheck.Kinematics;
 using ClearanceCheck.Kinematics.Placing;
+using ClearanceCheck.Kinematics.Reach;
 using ClearanceCheck.Quantities;
 using ClearanceCheck.Vehicles;
 
@@ -39,15 +40,16 @@ public static class Inspector
             findings[i] = [.. own.Rules.Select(rule => builder.Build(own, rule, ask, measurements[i]))];
             progress?.Report((Interlocked.Increment(ref done), planned.Length));
         });
+        ImmutableArray<ImmutableArray<ExtremePose>> poses = [.. motion.Modules.Select(ExtremePoses.Of)];
         var checks = new HandChecks(vehicle.HandChecks, request.CoverageFactor);
         // A pair that only the rule for uncovered pairs looks at, and finds nothing in, is counted and not told one by one, unless somebody checked it.
         ImmutableArray<Finding> sorted = Sorted(checks.Apply(
         [
             .. findings.SelectMany((own, i) => own.Where(f => !planned[i].IsUncovered || f.Verdict != Verdict.Conforms || checks.Names(f)))
-                .Concat(new BindingFindings(motion, request.CoverageFactor).All()),
+                .Concat(new BindingFindings(motion, poses, request.CoverageFactor).All()),
         ]));
         ImmutableArray<ReachCard> reach = ReachBuilder.Build(motion);
-        ImmutableArray<TravelTable> travel = TravelTableBuilder.Build(motion);
+        ImmutableArray<TravelTable> travel = TravelTableBuilder.Build(motion, poses);
         return (new InspectionResult
         {
             Vehicle = Card(vehicle.Description),

@@ -10,12 +10,10 @@ namespace ClearanceCheck.Kinematics;
 /// <remarks>It holds no wheel anywhere: how stiff it is changes what a pose costs, not where things are in it.</remarks>
 public static class AntiRollBars
 {
-    private static readonly ImmutableArray<bool> Sides = [true, false];
-
     /// <summary>Points to be measured for it.</summary>
     public static ImmutableArray<LayoutPoint> Points(AxleLayout layout, AntiRollBar bar) =>
     [
-        .. Sides.SelectMany(left => new LayoutPoint[]
+        .. AxleLayout.Sides.SelectMany(left => new LayoutPoint[]
         {
             new($"bar-pivot-{AxleLayout.Side(left)}", $"the middle of the {AxleLayout.Side(left)} bushing in which the anti-roll bar turns", Held(layout, bar, left)),
             new($"bar-arm-{AxleLayout.Side(left)}", $"the middle of the joint that holds the {AxleLayout.Side(left)} link to the bar's arm", Body(left)),
@@ -24,13 +22,13 @@ public static class AntiRollBars
     ];
 
     /// <summary>Its bodies, without the axle's name: one arm each side.</summary>
-    public static ImmutableArray<string> Bodies { get; } = [.. Sides.Select(Body)];
+    public static ImmutableArray<string> Bodies { get; } = [.. AxleLayout.Sides.Select(Body)];
 
     /// <summary>Its joints.</summary>
     internal static IEnumerable<Joint> Joints(AxleLayout layout, AntiRollBar bar, LayoutPlaces places)
     {
         Vector3d line = places.At("bar-pivot-left") - places.At("bar-pivot-right");
-        foreach (bool left in Sides)
+        foreach (bool left in AxleLayout.Sides)
         {
             string side = AxleLayout.Side(left);
             int arm = places.Body(Body(left));

@@ -12,6 +12,10 @@ internal static class AxleBox
     /// <summary>The same box with another range of one coordinate.</summary>
     public static PoseBox WithRange(PoseBox box, int coordinate, PoseCoordinate range) => new(box.Coordinates.SetItem(coordinate, range));
 
+    /// <summary>The range of an axle's steering by its typed locks; null for an axle that is not steered.</summary>
+    public static PoseCoordinate? SteeringAsTyped(Axle axle) =>
+        axle.Steering is { } range ? new PoseCoordinate($"{axle.Name}.{AxleCoordinates.SteerEnding}", true, -range.Right, range.Left) : null;
+
     public static PoseBox Of(AxleLayout layout, SteeringLinkage? steering, Axle axle, ReadOnlySpan<double> parameters)
     {
         double low = -axle.DroopLimit.At(parameters), high = axle.BumpLimit.At(parameters);

@@ -25,7 +25,7 @@ public static class AxleModuleBuilder
         var places = new LayoutPlaces(axle, parameters, Number);
         PoseBox box = AxleBox.Of(layout, steering, axle, parameters.Span);
         var coordinates = AxleCoordinates.Of(axle.Name, box);
-        Joint[] joints = [.. layout.Joints(places), .. coordinates.Steer is { } steer ? steering?.Joints(layout, places, steer) ?? [] : [], .. Bar(), Travel(true), Travel(false)];
+        Joint[] joints = [.. layout.Joints(places), .. coordinates.Steer is { } steer ? steering?.Joints(layout, places, steer) ?? [FreeLayout.Steered(places, steer)] : [], .. Bar(), Travel(true), Travel(false)];
         (Linkage? linkage, LinkageFault? fault) = Linkage.Build(bodies, [.. joints, .. Wrap(joints, Number(layout.TravelBody(axle, true)))], box.Dimensions);
         if (linkage is null) return (null, fault);
         if (coordinates.Steer is { } steered && steering is not null && layout.KingpinBody(true) is not null)

@@ -18,9 +18,9 @@ namespace ClearanceCheck.Inspecting.Judging;
 /// Not a fence: how stiff rubber is, is a guess, arms and frames bend, and a real axle does go there. So every pose stays in the pose space, and the
 /// finding says how far which bushing gives and what force holds the wheels. Looked at in the named poses of the travel table only.
 /// </remarks>
-internal sealed class BindingFindings(VehicleMotion motion, double coverageFactor)
+internal sealed class BindingFindings(VehicleMotion motion, ImmutableArray<ImmutableArray<ExtremePose>> poses, double coverageFactor)
 {
-    /// <summary>The rule's word, which no rule of a library may take.</summary>
+    /// <summary>What stands for the rule: it is the program's own, of no library.</summary>
     public const string Rule = "axle-binds";
 
     /// <summary>More than this no rubber bushing of a link or arm gives without harm, mm. Common practice, no source.</summary>
@@ -31,12 +31,13 @@ internal sealed class BindingFindings(VehicleMotion motion, double coverageFacto
     private const double GravityMPerS2 = 9.81;
 
     /// <summary>One finding for each axle that moves only by its bushings.</summary>
-    public IEnumerable<Finding> All() => motion.Modules.Where(m => m.Motion.Linkage.IsSoft).Select(Of).OfType<Finding>();
+    public IEnumerable<Finding> All() =>
+        motion.Modules.Zip(poses).Where(m => m.First.Motion.Linkage.IsSoft).Select(m => Of(m.First, m.Second)).OfType<Finding>();
 
-    private Finding? Of(AxleModule module)
+    private Finding? Of(AxleModule module, ImmutableArray<ExtremePose> own)
     {
         (Joint Joint, SoftLoad Load, ImmutableArray<double> Pose, LinkageLoads All)? worst = null;
-        foreach (ExtremePose extreme in ExtremePoses.Of(module))
+        foreach (ExtremePose extreme in own)
         {
             if (!extreme.Solved.IsSolved) continue;
             LinkageLoads loads = LinkageLoads.Of(module.Motion.Linkage, extreme.Solved.Bodies.Span, [.. extreme.Pose]);

@@ -14,11 +14,13 @@ internal static class TravelTableBuilder
     /// <summary>What ends a pose where the typed end of the travel looked at, and no stop, does.</summary>
     public const string NoStop = "no stop in the file: the travel looked at ends here";
 
-    public static ImmutableArray<TravelTable> Build(VehicleMotion motion) => [.. motion.Modules.Select(m => Build(motion, m))];
+    /// <param name="motion">The vehicle in motion.</param>
+    /// <param name="poses">The named poses of each of its axles.</param>
+    public static ImmutableArray<TravelTable> Build(VehicleMotion motion, ImmutableArray<ImmutableArray<ExtremePose>> poses) =>
+        [.. motion.Modules.Zip(poses, (module, own) => Build(motion, module, own))];
 
-    private static TravelTable Build(VehicleMotion motion, AxleModule module)
+    private static TravelTable Build(VehicleMotion motion, AxleModule module, ImmutableArray<ExtremePose> poses)
     {
-        ImmutableArray<ExtremePose> poses = ExtremePoses.Of(module);
         var columns = new TravelColumns(motion, module, poses.Single(p => p.Name == ExtremePoses.RideHeight).Solved);
         ImmutableArray<TravelColumn> shown = columns.Columns;
         return new TravelTable(

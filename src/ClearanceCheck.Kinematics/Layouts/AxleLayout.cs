@@ -66,7 +66,7 @@ public abstract class AxleLayout
     public static string Side(bool isLeft) => isLeft ? "left" : "right";
 
     /// <summary>Both sides, left first.</summary>
-    private protected static ImmutableArray<bool> Sides { get; } = [true, false];
+    internal static ImmutableArray<bool> Sides { get; } = [true, false];
 
     /// <summary>The two hubs on the bodies that their travel is read on.</summary>
     /// <param name="body">The body of each, without the axle's name.</param>

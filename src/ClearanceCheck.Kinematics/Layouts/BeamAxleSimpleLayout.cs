@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Geometry;
+using ClearanceCheck.Kinematics.Steerings;
 using ClearanceCheck.Mechanics.Linkages;
 using ClearanceCheck.Vehicles;
 
@@ -31,7 +32,7 @@ public sealed class BeamAxleSimpleLayout : AxleLayout
 
     public override ImmutableArray<LayoutFigure> Figures { get; } = [new(ArmLength, "from the axle to the pivot of its arms, or half of a leaf spring", null, 200, 2000)];
 
-    public override ImmutableArray<string> Steerings => SolidSteerings.All;
+    public override ImmutableArray<string> Steerings => SteeringCatalogue.Ids;
 
     public override string Assumption => "is taken as carried by three arms of one length, level at ride height: its links were not measured.";
 

@@ -38,11 +38,15 @@ public sealed class FreeLayout : AxleLayout
                 _ => throw new UnreachableException(),
             };
         }
+    }
 
-        // A free axle's steering turns or shifts the second body of one of its joints.
-        if (places.Axle.Steering is not { Joint: { } steered }) yield break;
-        FreeJoint turned = places.Axle.FreeJoints.First(j => j.Name == steered);
-        int body = places.BodyNumber(turned.SecondBody);
-        yield return turned.Kind == FreeJointKind.Slide ? new Joint.Shift("steering", body, 2, 0) : new Joint.Turn("steering", body, 2, 0);
+    /// <summary>The setting of a free axle's steering, which turns or shifts the second body of one of its joints.</summary>
+    /// <param name="places">The axle's points and bodies.</param>
+    /// <param name="coordinate">The number of the steering coordinate.</param>
+    internal static Joint Steered(LayoutPlaces places, int coordinate)
+    {
+        FreeJoint moved = places.Axle.FreeJoints.First(j => j.Name == places.Axle.Steering!.Joint);
+        int body = places.BodyNumber(moved.SecondBody);
+        return moved.Kind == FreeJointKind.Slide ? new Joint.Shift("steering", body, coordinate, 0) : new Joint.Turn("steering", body, coordinate, 0);
     }
 }

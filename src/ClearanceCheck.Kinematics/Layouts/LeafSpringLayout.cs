@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Geometry;
+using ClearanceCheck.Kinematics.Steerings;
 using ClearanceCheck.Mechanics.Linkages;
 using ClearanceCheck.Vehicles;
 
@@ -32,10 +33,10 @@ public sealed class LeafSpringLayout : AxleLayout
     public override ImmutableArray<LayoutFigure> Figures { get; } =
         [new(Clamp, "how long the leaf is held flat between the U-bolts, outside to outside", 120, 20, 400)];
 
-    public override ImmutableArray<string> Steerings => SolidSteerings.All;
+    public override ImmutableArray<string> Steerings => SteeringCatalogue.Ids;
 
     public override string Assumption =>
-        "hangs on leaves that bend in one curvature from clamp to eye, of a rate of 35 N/mm, held sideways by 250 N/mm at each eye (common practice, no source).";
+        $"hangs on leaves that bend in one curvature from clamp to eye, of a rate of {SoftDefaults.LeafRateNPerMm} N/mm, held sideways by {SoftDefaults.LeafSidewaysNPerMm} N/mm at each eye (common practice, no source).";
 
     public override ImmutableArray<string> Bodies(Axle axle) => ["axle", "shackle-left", "shackle-right"];
 

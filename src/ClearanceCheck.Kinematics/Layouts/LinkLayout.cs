@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Kinematics.Steerings;
 using ClearanceCheck.Mechanics.Linkages;
 using ClearanceCheck.Vehicles;
 
@@ -24,10 +25,10 @@ public sealed class LinkLayout(bool hasTrackBar) : AxleLayout
         .. hasTrackBar ? LinkEnds("track-bar", "the track bar") : [],
     ];
 
-    public override ImmutableArray<string> Steerings => SolidSteerings.All;
+    public override ImmutableArray<string> Steerings => SteeringCatalogue.Ids;
 
     public override string? Assumption => hasTrackBar
-        ? "moves by what its links' bushings give: 8000 N/mm along each link (common practice, no source; softer or stiffer ones move the axle by little)."
+        ? $"moves by what its links' bushings give: {SoftDefaults.LinkNPerMm} N/mm along each link (common practice, no source; softer or stiffer ones move the axle by little)."
         : null;
 
     public override ImmutableArray<string> Bodies(Axle axle) => ["axle"];

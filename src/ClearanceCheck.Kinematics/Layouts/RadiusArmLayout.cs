@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Geometry;
+using ClearanceCheck.Kinematics.Steerings;
 using ClearanceCheck.Mechanics.Linkages;
 using ClearanceCheck.Vehicles;
 
@@ -22,10 +23,10 @@ public sealed class RadiusArmLayout : AxleLayout
         .. LinkEnds("track-bar", "the track bar"),
     ];
 
-    public override ImmutableArray<string> Steerings => SolidSteerings.All;
+    public override ImmutableArray<string> Steerings => SteeringCatalogue.Ids;
 
     public override string Assumption =>
-        "moves by what its arms' bushings give: 5000 N/mm across each bolt, 1300 N/mm along it (common practice, no source; a softer or stiffer one moves the axle by little).";
+        $"moves by what its arms' bushings give: {SoftDefaults.ArmBushingNPerMm.X} N/mm across each bolt, {SoftDefaults.ArmBushingNPerMm.Y} N/mm along it (common practice, no source; a softer or stiffer one moves the axle by little).";
 
     public override ImmutableArray<string> Bodies(Axle axle) => ["axle", "radius-arm-left", "radius-arm-right"];
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Kinematics.Steerings;
 using ClearanceCheck.Mechanics.Linkages;
 using ClearanceCheck.Vehicles;
 
@@ -21,7 +22,7 @@ public sealed class SplitBeamLayout : AxleLayout
         .. Both("radius-arm-*-pivot", "the middle of the bushing that holds the * radius arm to the frame", Vehicle.Chassis),
     ];
 
-    public override ImmutableArray<string> Steerings => SolidSteerings.All;
+    public override ImmutableArray<string> Steerings => SteeringCatalogue.Ids;
 
     public override ImmutableArray<string> Bodies(Axle axle) => [.. Sides.Select(Beam)];
 

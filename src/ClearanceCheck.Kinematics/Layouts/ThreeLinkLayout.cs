@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Kinematics.Steerings;
 using ClearanceCheck.Mechanics.Linkages;
 using ClearanceCheck.Vehicles;
 
@@ -20,7 +21,7 @@ public sealed class ThreeLinkLayout : AxleLayout
         .. LinkEnds("upper-link", "the upper link"), .. LinkEnds("track-bar", "the track bar"),
     ];
 
-    public override ImmutableArray<string> Steerings => SolidSteerings.All;
+    public override ImmutableArray<string> Steerings => SteeringCatalogue.Ids;
 
     public override ImmutableArray<string> Bodies(Axle axle) => ["axle"];
 

@@ -17,8 +17,9 @@ internal sealed class AxleInStates
     /// <summary>The axle, or why its links don't make it move.</summary>
     public static (AxleInStates? Axle, LinkageFault? Fault) Build(Vehicle vehicle, Axle axle, ReadOnlyMemory<double> parameters)
     {
+        // The wheels stand straight ahead in a state, so how far they steer needs not be found out.
         // Stops and what follows two points hang on the very places that are looked for, and change nothing of how the links stand.
-        (AxleModule? module, LinkageFault? fault) = AxleModuleBuilder.Build(vehicle with { Parts = [] }, axle, parameters);
+        (AxleModule? module, LinkageFault? fault) = AxleModuleBuilder.Build(vehicle with { Parts = [] }, axle, parameters, AxleBox.SteeringAsTyped(axle));
         return module is null ? (null, fault) : (new AxleInStates(module, parameters), null);
     }
 

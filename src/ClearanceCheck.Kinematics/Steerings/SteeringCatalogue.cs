@@ -8,5 +8,8 @@ public static class SteeringCatalogue
     public static ImmutableArray<SteeringLinkage> All { get; } =
         [new CrossOverSteering(), new InvertedYSteering(), new ParallelSteering(), new RackSteering(), new LockOnlySteering()];
 
+    /// <summary>Their words: all of them go with knuckles that turn on kingpins.</summary>
+    public static ImmutableArray<string> Ids => [.. All.Select(s => s.Id)];
+
     public static SteeringLinkage? Find(string id) => All.FirstOrDefault(s => s.Id == id);
 }

@@ -45,7 +45,7 @@ public abstract class SteeringLinkage
     public IEnumerable<Joint> Joints(AxleLayout layout, LayoutPlaces places, int coordinate)
     {
         if (layout.KingpinBody(true) is not null)
-            foreach (bool left in new[] { true, false })
+            foreach (bool left in AxleLayout.Sides)
             {
                 string side = AxleLayout.Side(left);
                 Vector3d lower = places.At($"kingpin-{side}-lower"), upper = places.At($"kingpin-{side}-upper");
@@ -87,7 +87,7 @@ public abstract class SteeringLinkage
 
     private static IEnumerable<LayoutPoint> Kingpins(AxleLayout layout)
     {
-        foreach (bool left in new[] { true, false })
+        foreach (bool left in AxleLayout.Sides)
         {
             string side = AxleLayout.Side(left), body = layout.KingpinBody(left)!;
             yield return new LayoutPoint($"kingpin-{side}-lower", $"the middle of the lower ball joint or the lower end of the kingpin of the {side} knuckle", body) { IsMirrorable = false };

@@ -17,7 +17,6 @@ public sealed class Linkage
     /// <summary>An angle counts as this many mm a radian, so that unknowns and residuals are alike in size.</summary>
     public const double RotationLengthMm = 500;
 
-    private const double ShortestMm = 1e-6;
     private readonly Equilibrium? equilibrium;
     private readonly int[] rowsBefore;
     private readonly int[] usedBefore;
@@ -376,11 +375,11 @@ public sealed class Linkage
     // A rod or leaf whose ends are one point has no direction.
     private static bool HasNoLength(Joint joint) => joint switch
     {
-        Joint.Rod rod => !(rod.LengthMm > ShortestMm),
-        Joint.Spring spring => !(spring.LengthMm > ShortestMm),
-        Joint.Leaf leaf => !(LeafShape.MeasuredTip(leaf).X > ShortestMm),
-        Joint.Hinge hinge => !(hinge.Axis.Length > ShortestMm),
-        Joint.Slide slide => !(slide.Axis.Length > ShortestMm),
+        Joint.Rod rod => !(rod.LengthMm > Follower.ShortestMm),
+        Joint.Spring spring => !(spring.LengthMm > Follower.ShortestMm),
+        Joint.Leaf leaf => !(LeafShape.MeasuredTip(leaf).X > Follower.ShortestMm),
+        Joint.Hinge hinge => !(hinge.Axis.Length > Follower.ShortestMm),
+        Joint.Slide slide => !(slide.Axis.Length > Follower.ShortestMm),
         _ => false,
     };
 

@@ -50,6 +50,8 @@ public sealed class AxleFaultTests
         { "bar-of-wishbones-on-axle", "double-wishbones", "    points:\n", "    anti-roll-bar: { is: absent, on: axle }\n    points:\n" },
         { "bar-on-free", "free-beams", Wheels, "    anti-roll-bar: { is: connected }\n" + Wheels },
         { "bar-points-of-none", "radius-arms", "is: connected", "is: absent" },
+        { "position-without-mark", "positions", ", marker: [-60, 246, 229] }", " }" },
+        { "positions-too-few", "positions", "      low: { hub-left: [-20, 815, -120], hub-right: [-15, -775, -120], marker: [-78, 270, 50] }\n      high: { hub-left: [2, 791, 60], hub-right: [1, -799, 60], marker: [-60, 246, 229] }\n      left-up: { hub-left: [4, 803, 120], hub-right: [-8, -769, -120], marker: [-59, 239, 206] }\n", "" },
         { "wrap-on-links", "three-link", "    points:\n", "    axle-wrap: [-3 deg, 5 deg]\n    points:\n" },
         { "wrap-the-wrong-way", "leaf-springs", "axle-wrap: [-2 deg, 4 deg]", "axle-wrap: [4 deg, -2 deg]" },
         { "wrap-too-far", "leaf-springs", "axle-wrap: [-2 deg, 4 deg]", "axle-wrap: [-2 deg, 40 deg]" },
