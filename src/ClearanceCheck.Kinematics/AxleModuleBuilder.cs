@@ -16,7 +16,8 @@ public static class AxleModuleBuilder
     /// <param name="axle">One of its axles.</param>
     /// <param name="parameters">Values of the parameter vector: the measured ones, or ones changed to see what a reading does.</param>
     /// <param name="range">How far the steering goes, where that is known already; null to find it out.</param>
-    public static (AxleModule? Module, LinkageFault? Fault) Build(Vehicle vehicle, Axle axle, ReadOnlyMemory<double> parameters, PoseCoordinate? range = null)
+    /// <param name="like">The axle as measured, where these are numbers near those: what is alike is not found out again.</param>
+    public static (AxleModule? Module, LinkageFault? Fault) Build(Vehicle vehicle, Axle axle, ReadOnlyMemory<double> parameters, PoseCoordinate? range = null, AxleModule? like = null)
     {
         AxleLayout layout = LayoutCatalogue.Of(axle);
         SteeringLinkage? steering = SteeringOf(axle);
@@ -26,10 +27,11 @@ public static class AxleModuleBuilder
         PoseBox box = AxleBox.Of(layout, steering, axle, parameters.Span);
         var coordinates = AxleCoordinates.Of(axle.Name, box);
         Joint[] joints = [.. layout.Joints(places), .. coordinates.Steer is { } steer ? steering?.Joints(layout, places, steer) ?? [FreeLayout.Steered(places, steer)] : [], .. Bar(), Travel(true), Travel(false)];
-        (Linkage? linkage, LinkageFault? fault) = Linkage.Build(bodies, [.. joints, .. Wrap(joints, Number(layout.TravelBody(axle, true)))], box.Dimensions);
+        joints = [.. joints, .. Wrap(joints, Number(layout.TravelBody(axle, true)))];
+        (Linkage? linkage, LinkageFault? fault) = like?.Motion.Linkage.Again(joints) is { } again ? (again, null) : Linkage.Build(bodies, joints, box.Dimensions);
         if (linkage is null) return (null, fault);
         if (coordinates.Steer is { } steered && steering is not null && layout.KingpinBody(true) is not null)
-            box = AxleBox.WithRange(box, steered, range ?? Lock(steered, axle.Steering!));
+            box = AxleBox.WithRange(box, steered, range ?? like?.Motion.Box.Coordinates[steered] ?? Lock(steered, axle.Steering!));
         ImmutableArray<Follower> followers = [.. vehicle.Parts.SelectMany(part => FollowersOf(vehicle, part, bodies, parameters))];
         var motion = new LinkageMotion(linkage, box, AxleStops.Of(vehicle, axle, bodies, steering, parameters), followers);
         return (new AxleModule(axle, [.. bodies, .. followers.Select(f => f.Name)], motion), null);

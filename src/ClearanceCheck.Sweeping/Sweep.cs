@@ -21,7 +21,14 @@ public static class Sweep
     {
         if (SweepOrder.IsSwapped(first, second)) return Swapped(LeastGap(system, second, first, settings));
         var objective = new GapObjective(SweepOrder.Frame(first), first, second);
-        return objective.Tracks.Count == 0 ? Still(objective) : InVehicleFrame(system, new SweepSearch(system, objective, settings).Run(), objective.FrameBody);
+        if (objective.Tracks.Count == 0) return Still(objective);
+        if (system.PartFor([.. first.Bodies, .. second.Bodies]) is { } part)
+        {
+            Extreme found = LeastGap(part.System, first.Renumbered(part.Bodies), second.Renumbered(part.Bodies), settings);
+            if (PartSweep.InWholePoses(system, part, found, settings.StopGiveMm) is { } whole) return whole;
+        }
+
+        return InVehicleFrame(system, new SweepSearch(system, objective, settings).Run(), objective.FrameBody);
     }
 
     /// <summary>The least gap of two solids on one body, in its own coordinates.</summary>
@@ -36,6 +43,12 @@ public static class Sweep
         IMovingSystem system, int firstBody, Vector3d first, int secondBody, Vector3d second, SweepSettings settings)
     {
         if (firstBody > secondBody) return Swapped(LongestChord(system, secondBody, second, firstBody, first, settings));
+        if (firstBody != secondBody && system.PartFor([firstBody, secondBody]) is { } part)
+        {
+            Extreme found = LongestChord(part.System, part.Bodies.IndexOf(firstBody), first, part.Bodies.IndexOf(secondBody), second, settings);
+            if (PartSweep.InWholePoses(system, part, found, settings.StopGiveMm) is { } whole) return whole;
+        }
+
         var objective = new ChordObjective(firstBody, first, secondBody, second);
         Extreme least = firstBody == secondBody
             ? Still(objective)

@@ -22,12 +22,11 @@ internal sealed class BlockMap(LinkageMotion motion)
     private const double Loose = 0.25;
     private const double Loosest = 0.6;
 
-    // Derivatives are bounded over parts of a block about this wide, with a seam that overlaps; large systems over fewer.
-    private const double PartMm = 15;
-    private const double PartRad = 0.1;
+    // Proofs of many unknowns cost more than the cells that somewhat wider bounds cost.
+    private const double LooseOfMany = 0.35;
     private const int ManyUnknowns = 16;
-    private const double SeamMm = 1e-9;
 
+    private readonly BlockProver prover = new(motion);
     private readonly ConcurrentDictionary<DyadicCell, MotionBlock> known = new();
 
     public CurvatureBasis Bound(in DyadicCell cell, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate)
@@ -42,6 +41,38 @@ internal sealed class BlockMap(LinkageMotion motion)
         }
 
         return basis;
+    }
+
+    /// <summary>The proved parts that cover a cell, and what lies beside it in its blocks; null where a block is not proved.</summary>
+    public List<ProvedPart>? ProvedOver(in DyadicCell cell)
+    {
+        var parts = new List<ProvedPart>();
+        foreach (DyadicCell block in BlocksOver(cell))
+            if (!AddProved(block, cell, Refinements, parts)) return null;
+        return parts;
+    }
+
+    private bool AddProved(in DyadicCell block, in DyadicCell cell, int refinements, List<ProvedPart> parts)
+    {
+        MotionBlock data = Block(block, refinements == 0);
+        if (data.Basis == CurvatureBasis.Enclosed)
+        {
+            foreach (ProvedPart part in data.Parts)
+                if (Overlaps(part, cell)) parts.Add(part);
+            return true;
+        }
+
+        if (refinements == 0) return false;
+        foreach (DyadicCell part in Parts(block))
+            if (Meets(part, cell) && !AddProved(part, cell, refinements - 1, parts)) return false;
+        return true;
+    }
+
+    private bool Overlaps(ProvedPart part, in DyadicCell cell)
+    {
+        for (int k = 0; k < part.Settings.Length; k++)
+            if (part.Settings[k].High < motion.Box.ValueAt(k, cell.Low[k]) || part.Settings[k].Low > motion.Box.ValueAt(k, cell.Low[k] + cell.Size[k])) return false;
+        return true;
     }
 
     /// <summary>The block that holds the cell, or the cell where it spans several.</summary>
@@ -75,6 +106,8 @@ internal sealed class BlockMap(LinkageMotion motion)
         return basis;
     }
 
+    private bool IsLarge => motion.Stages is null && motion.Linkage.Unknowns > ManyUnknowns;
+
     private MotionBlock Block(in DyadicCell block, bool mayRead) =>
         known.GetOrAdd(block, static (key, arg) => arg.Map.Make(key, arg.MayRead), (Map: this, MayRead: mayRead));
 
@@ -83,12 +116,8 @@ internal sealed class BlockMap(LinkageMotion motion)
         int d = motion.Box.Dimensions;
         SolvedPose centre = motion.At(block.Center(d));
         if (!centre.IsSolved) return MotionBlock.Unknown;
-        var settings = new double[d];
-        var halves = new double[d];
-        motion.Box.Values(block.Center(d), settings);
-        for (int k = 0; k < d; k++) halves[k] = block.Width(k, motion.Box) / 2;
-        Enclosure? proof = Enclosure.TryProve(motion.Linkage, motion.LinkageBodies(centre), settings, halves, mayRead ? Loosest : Loose);
-        if (proof is not null && CornersAreInside(block, proof)) return new MotionBlock(motion.Followers, () => Parts(proof, settings, halves));
+        ProvedBlock? proved = prover.TryProve(block, motion.LinkageBodies(centre), mayRead ? Loosest : IsLarge ? LooseOfMany : Loose);
+        if (proved is not null && CornersAreInside(block, proved.Proof)) return new MotionBlock(motion.Followers, proved.Parts);
         return mayRead ? Read(block) : MotionBlock.Unknown;
     }
 
@@ -125,32 +154,6 @@ internal sealed class BlockMap(LinkageMotion motion)
 
         return new MotionBlock(motion.Followers, read);
     }
-
-    // Intervals lose with the square of their width, and what a follower's direction adds shrinks only as the block does.
-    private ImmutableArray<MotionJet<Interval>[][]> Parts(Enclosure proof, double[] centre, double[] halves)
-    {
-        int d = centre.Length, parts = 1;
-        int most = d > 2 || motion.Linkage.Unknowns > ManyUnknowns ? 2 : 4;
-        int[] counts = [.. halves.Select((h, k) => Math.Clamp((int)Math.Ceiling(2 * h / (motion.Box.Coordinates[k].IsAngle ? PartRad : PartMm)), 1, most))];
-        foreach (int count in counts) parts *= count;
-        var all = ImmutableArray.CreateBuilder<MotionJet<Interval>[][]>(parts);
-        var part = new Interval[d];
-        for (int i = 0; i < parts; i++)
-        {
-            for (int k = 0, rest = i; k < d; rest /= counts[k], k++)
-            {
-                double width = 2 * halves[k] / counts[k], low = centre[k] - halves[k] + (width * (rest % counts[k]));
-                // Rounding must leave no gap between one part and the next.
-                part[k] = new Interval(low - SeamMm, low + width + SeamMm);
-            }
-
-            all.Add(WithFollowers(proof.Over(centre, [.. part]) ?? proof));
-        }
-
-        return all.MoveToImmutable();
-    }
-
-    private MotionJet<Interval>[][] WithFollowers(Enclosure proof) => [.. proof.Jets.Select(WithFollowers)];
 
     private MotionJet<T>[] WithFollowers<T>(MotionJet<T>[] jets)
         where T : unmanaged, IReal<T> => [.. jets, .. motion.Followers.Select(f => FollowerJet.Of<T>(f, jets))];

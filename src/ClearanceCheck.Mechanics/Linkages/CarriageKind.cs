@@ -6,6 +6,9 @@ internal enum CarriageKind
     /// <summary>It is the chassis and does not move.</summary>
     Chassis,
 
+    /// <summary>Its place is known: another linkage has been solved for it.</summary>
+    Driven,
+
     /// <summary>It moves freely; its joints are equations.</summary>
     Free,
 

@@ -7,17 +7,22 @@ namespace ClearanceCheck.Mechanics.Linkages;
 internal static class Carriages
 {
     /// <summary>The carriages of all bodies, for each joint whether it became a carriage, and the bodies in an order in which parents come first.</summary>
-    public static (ImmutableArray<Carriage> Bodies, ImmutableArray<bool> IsCarriage, ImmutableArray<int> Order) Of(int bodies, ImmutableArray<Joint> joints)
+    /// <param name="bodies">How many bodies there are, the chassis among them.</param>
+    /// <param name="joints">The joints.</param>
+    /// <param name="driven">Bodies whose places are known.</param>
+    public static (ImmutableArray<Carriage> Bodies, ImmutableArray<bool> IsCarriage, ImmutableArray<int> Order) Of(int bodies, ImmutableArray<Joint> joints, ImmutableArray<int> driven)
     {
         var carriages = new Carriage[bodies];
         var placed = new bool[bodies];
         var used = new bool[joints.Length];
         var order = new List<int>();
         int unknowns = 0;
+        Place(0, new Carriage(CarriageKind.Chassis, 0, default, default, 0));
+        foreach (int body in driven) Place(body, new Carriage(CarriageKind.Driven, 0, default, default, 0));
         for (int body = 0; body < bodies; body++)
         {
-            if (placed[body]) continue;
-            Place(body, new Carriage(body == 0 ? CarriageKind.Chassis : CarriageKind.Free, 0, default, default, unknowns));
+            if (body > 0 && placed[body]) continue;
+            if (body > 0) Place(body, new Carriage(CarriageKind.Free, 0, default, default, unknowns));
             while (Next() is var (joint, carried, carriage))
             {
                 used[joint] = true;

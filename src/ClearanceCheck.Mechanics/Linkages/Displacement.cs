@@ -15,6 +15,7 @@ internal static class Displacement
             to[body] = carriage.Kind switch
             {
                 CarriageKind.Chassis => RigidMotion.Identity,
+                CarriageKind.Driven => from[body],
                 CarriageKind.Free => Moved(from[body], linkage.Centres[body], u, share),
                 CarriageKind.Turning => to[carriage.Parent] * Turned(from[carriage.Parent].Inverse * from[body], carriage, u[0] * share),
                 _ => to[carriage.Parent] * Slid(from[carriage.Parent].Inverse * from[body], carriage, u[0] * share),

@@ -12,14 +12,20 @@ namespace ClearanceCheck.Mechanics.Linkages;
 /// If K(V) lies inside V, then for every d there is exactly one v in V with F = 0, and it lies in K(V). F(A d, ...) is bounded by its
 /// second-order Taylor form along d: value and slope at the centre are rounding, the rest is half the second derivative over the
 /// block, so V shrinks with the square of the block. Every operation rounds outward.
+/// Where other bodies, proved before, drive these, their places X(q) are known with their first derivatives over the block, and no mixed
+/// second ones: then F(A d, X(s0 + d), s0 + d) is bounded by its value at the centre and its slope over the block (mean value form).
 /// The derivatives then solve linear systems with the enclosed matrix; see <see cref="LinkageDerivatives"/> for their right sides.
 /// </remarks>
 internal sealed class Enclosure
 {
-    private const int MaximumTries = 24;
+    private const int MaximumTries = 12;
+    private const int MaximumWidenings = 6;
+    private const double FirstRoom = 0.05;
+    private const double WideRoom = 0.2;
     private const int MostInOrthants = 3;
     // Stored poses are as near as this to the solution.
     private const double RoundingMm = 1e-8;
+    private const double DrivenRoundingMm = 1e-7;
     private readonly Linkage linkage;
     private readonly RigidMotion[] bodies;
     private readonly double[] loads;
@@ -28,9 +34,11 @@ internal sealed class Enclosure
     private readonly Interval[] box;
     private readonly Interval[] pose;
     private readonly Interval[] remainder;
+    private readonly DrivenJets<Interval>? driven;
 
-    private Enclosure(Linkage linkage, RigidMotion[] bodies, double[] loads, double[] slope, Interval[] box, Interval[] pose)
+    private Enclosure(Linkage linkage, RigidMotion[] bodies, double[] loads, double[] slope, Interval[] box, Interval[] pose, DrivenJets<Interval>? driven)
     {
+        this.driven = driven;
         (this.linkage, this.bodies, this.loads, this.slope, this.box, this.pose, Jets) = (linkage, bodies, loads, slope, box, pose, []);
         n = linkage.Unknowns;
         remainder = new Interval[n];
@@ -45,16 +53,18 @@ internal sealed class Enclosure
     /// <param name="centreSettings">The centre.</param>
     /// <param name="halfWidths">Half the block's width in each coordinate.</param>
     /// <param name="loosest">The largest norm of I - C F_v to be content with, below one: what the derivatives' bounds may lose goes with it.</param>
-    public static Enclosure? TryProve(Linkage linkage, RigidMotion[] centre, double[] centreSettings, double[] halfWidths, double loosest = 0.95)
+    /// <param name="drive">What drives the linkage's driven bodies: at the centre, and over the block.</param>
+    public static Enclosure? TryProve(
+        Linkage linkage, RigidMotion[] centre, double[] centreSettings, double[] halfWidths, double loosest = 0.95, (DrivenJets<Real> Centre, DrivenJets<Interval> Over)? drive = null)
     {
         int n = linkage.Unknowns, d = centreSettings.Length;
         double[] loads = linkage.LoadsAt(centre, centreSettings);
         double[] inverse = Inverse(linkage, centre, loads, centreSettings);
         var slope = new double[n * d];
-        for (int k = 0; k < d; k++) SlopeColumn(linkage, centre, loads, centreSettings, inverse, k, slope);
+        for (int k = 0; k < d; k++) SlopeColumn(linkage, centre, loads, centreSettings, inverse, k, slope, drive?.Centre);
         var pose = new Interval[d];
         for (int k = 0; k < d; k++) pose[k] = Interval.From(centreSettings[k]) + Interval.Symmetric(halfWidths[k]);
-        var enclosure = new Enclosure(linkage, centre, loads, slope, new Interval[n], pose);
+        var enclosure = new Enclosure(linkage, centre, loads, slope, new Interval[n], pose, drive?.Over);
         return enclosure.ProveSolution(inverse, centreSettings, halfWidths, loosest) && enclosure.ProveDerivatives(inverse) ? enclosure : null;
     }
 
@@ -71,7 +81,8 @@ internal sealed class Enclosure
     /// <summary>The same over a part of the block, tighter: the solution is proved, so only its bounds and derivatives are made anew.</summary>
     /// <param name="centreSettings">The block's centre, as it was proved about.</param>
     /// <param name="part">The part's settings.</param>
-    public Enclosure? Over(double[] centreSettings, Interval[] part)
+    /// <param name="partDriven">What drives the linkage's driven bodies over the part.</param>
+    public Enclosure? Over(double[] centreSettings, Interval[] part, DrivenJets<Interval>? partDriven = null)
     {
         int d = part.Length;
         var narrow = new Interval[n];
@@ -82,46 +93,76 @@ internal sealed class Enclosure
             narrow[i] = narrow[i].Intersect(box[i]);
         }
 
-        var over = new Enclosure(linkage, bodies, loads, slope, narrow, part);
+        var over = new Enclosure(linkage, bodies, loads, slope, narrow, part, partDriven);
         return over.ProveDerivatives(InverseAtMiddle(narrow, part)) ? over : null;
     }
 
+    // The Jacobian is bounded once over a box with room to spare; the remainder is then looked for inside it.
     private bool ProveSolution(double[] inverse, double[] centreSettings, double[] halfWidths, double loosest)
     {
         Interval[] predictor = Times(slope, [.. halfWidths.Select(Interval.Symmetric)]);
-        Interval[] offset = Precondition(inverse, Bound(centreSettings, halfWidths));
+        Interval[] offset = Precondition(inverse, driven is null ? Bound(centreSettings, halfWidths) : DrivenBound(centreSettings, halfWidths));
         for (int i = 0; i < n; i++) offset[i] = -offset[i];
-        Interval[] v = Inflate(offset);
-        for (int attempt = 0; attempt < MaximumTries; attempt++)
+        Interval[] v = Inflate(offset, FirstRoom), room = Inflate(offset, WideRoom);
+        for (int widening = 0; widening < MaximumWidenings; widening++)
         {
-            for (int i = 0; i < n; i++) box[i] = predictor[i] + v[i];
-            if (!box.All(b => b.IsFinite)) return false;
-            Interval[] defect = Defect(inverse, Jacobian(v, centreSettings, halfWidths));
-            if (!(Norm(defect, Weights(defect)) < loosest)) return false;
-
-            var next = new Interval[n];
-            bool inside = true;
-            for (int i = 0; i < n; i++)
+            for (int i = 0; i < n; i++) box[i] = predictor[i] + room[i];
+            if (!box.All(b => b.IsFinite) || DefectOver(inverse, room, centreSettings, halfWidths, loosest) is not { } defect) return false;
+            for (int attempt = 0; attempt < MaximumTries; attempt++)
             {
-                next[i] = offset[i];
-                for (int j = 0; j < n; j++) next[i] += defect[(i * n) + j] * v[j];
-                inside &= next[i].IsInside(v[i]);
+                Interval[] next = Contracted(offset, defect, v);
+                if (IsInside(next, v))
+                {
+                    next.CopyTo(remainder, 0);
+                    for (int i = 0; i < n; i++) box[i] = predictor[i] + next[i];
+                    return true;
+                }
+
+                for (int i = 0; i < n; i++) next[i] = Interval.Hull(next[i], v[i]);
+                v = Inflate(next, FirstRoom);
+                if (!IsInside(v, room)) break;
             }
 
-            if (inside)
-            {
-                next.CopyTo(remainder, 0);
-                for (int i = 0; i < n; i++) box[i] = predictor[i] + next[i];
-                return true;
-            }
-
-            var hull = new Interval[n];
-            for (int i = 0; i < n; i++) hull[i] = Interval.Hull(next[i], v[i]);
-            v = Inflate(hull);
+            room = Inflate(v, WideRoom);
         }
 
         return false;
     }
+
+    private Interval[] Contracted(Interval[] offset, Interval[] defect, Interval[] v)
+    {
+        Interval[] next = [.. offset];
+        for (int i = 0; i < n; i++)
+            for (int j = 0; j < n; j++) next[i] += defect[(i * n) + j] * v[j];
+        return next;
+    }
+
+    private static bool IsInside(Interval[] inner, Interval[] outer)
+    {
+        for (int i = 0; i < inner.Length; i++)
+            if (!inner[i].IsInside(outer[i])) return false;
+        return true;
+    }
+
+    // I - C F_u over predictor and remainder; null when its norm is too large, which one orthant may show already.
+    private Interval[]? DefectOver(double[] inverse, Interval[] v, double[] centreSettings, double[] halfWidths, double loosest)
+    {
+        Interval[]? hull = null;
+        foreach (Interval[] way in driven is null ? Orthants(halfWidths) : [[.. halfWidths.Select(Interval.Symmetric)]])
+        {
+            Interval[] over = Times(slope, way);
+            for (int i = 0; i < n; i++) over[i] += v[i];
+            Interval[] own = Jacobian(over, [.. way.Select((w, k) => Interval.From(centreSettings[k]) + w)]);
+            if (hull is null && !IsTight(Defect(inverse, own), loosest)) return null;
+            for (int i = 0; hull is not null && i < own.Length; i++) own[i] = Interval.Hull(own[i], hull[i]);
+            hull = own;
+        }
+
+        Interval[] defect = Defect(inverse, hull!);
+        return IsTight(defect, loosest) ? defect : null;
+    }
+
+    private bool IsTight(Interval[] defect, double loosest) => Norm(defect, Weights(defect)) < loosest;
 
     // F(A d, s0 + d) over the block by its second-order Taylor form along d, orthant by orthant: each way from the centre stays in one.
     private Interval[] Bound(double[] centreSettings, double[] halfWidths)
@@ -147,6 +188,27 @@ internal sealed class Enclosure
         }
 
         for (int i = 0; i < n; i++) bound[i] += slopeLeft[i] + (bend[i] * Interval.From(0.5));
+        return bound;
+    }
+
+    private Interval[] DrivenBound(double[] centreSettings, double[] halfWidths)
+    {
+        int d = centreSettings.Length;
+        var bound = new Interval[n];
+        linkage.Evaluate(linkage.Place<Interval>(bodies, loads, new Interval[n]), [.. centreSettings.Select(Interval.From)], bound);
+        for (int i = 0; i < n; i++) bound[i] += Interval.Symmetric(DrivenRoundingMm);
+        Interval[] predictor = Times(slope, [.. halfWidths.Select(Interval.Symmetric)]);
+        var u = new Taylor2<Interval>[n];
+        var s = new Taylor2<Interval>[d];
+        var residual = new Taylor2<Interval>[n];
+        for (int k = 0; k < d; k++)
+        {
+            for (int i = 0; i < n; i++) u[i] = new(predictor[i], Interval.From(slope[(i * d) + k]), Interval.Zero);
+            for (int i = 0; i < d; i++) s[i] = new(pose[i], Interval.From(i == k ? 1 : 0), Interval.Zero);
+            linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, loads, u, driven!.Along(k)), s, residual);
+            for (int i = 0; i < n; i++) bound[i] += residual[i].First * Interval.Symmetric(halfWidths[k]);
+        }
+
         return bound;
     }
 
@@ -197,25 +259,10 @@ internal sealed class Enclosure
         return defect;
     }
 
-    private Interval[] Jacobian(Interval[] v, double[] centreSettings, double[] halfWidths)
-    {
-        Interval[]? hull = null;
-        foreach (Interval[] way in Orthants(halfWidths))
-        {
-            Interval[] over = Times(slope, way);
-            for (int i = 0; i < n; i++) over[i] += v[i];
-            Interval[] own = Jacobian(over, [.. way.Select((w, k) => Interval.From(centreSettings[k]) + w)]);
-            for (int i = 0; hull is not null && i < own.Length; i++) own[i] = Interval.Hull(own[i], hull[i]);
-            hull = own;
-        }
-
-        return hull!;
-    }
-
     private Interval[] Jacobian(Interval[] box, Interval[] pose)
     {
         var jacobian = new Interval[n * n];
-        linkage.Derivatives<Interval>(bodies, loads, box, pose, jacobian);
+        linkage.Derivatives<Interval>(bodies, loads, box, pose, jacobian, driven?.Places);
         return jacobian;
     }
 
@@ -237,7 +284,9 @@ internal sealed class Enclosure
             jets[k] = new MotionJet<Interval>[bodies.Length];
             jets[k][0] = MotionJet<Interval>.Still;
             for (int body = 1; body < bodies.Length; body++)
-                jets[k][body] = MotionJet<Interval>.Of(linkage, linkage.Place<Taylor2<Interval>>(bodies, loads, u), body);
+                jets[k][body] = linkage.Driven.Contains(body)
+                    ? driven!.Jets[k][body]
+                    : MotionJet<Interval>.Of(linkage, linkage.Place<Taylor2<Interval>>(bodies, loads, u, driven?.Along(k)), body);
         }
 
         Jets = jets;
@@ -249,7 +298,7 @@ internal sealed class Enclosure
         var s = new Taylor2<Interval>[pose.Length];
         for (int k = 0; k < s.Length; k++) s[k] = new(pose[k], Interval.From(k == coordinate ? 1 : 0), Interval.Zero);
         var residual = new Taylor2<Interval>[n];
-        linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, loads, u), s, residual);
+        linkage.Evaluate(linkage.Place<Taylor2<Interval>>(bodies, loads, u, driven?.Along(coordinate)), s, residual);
         var right = new Interval[n];
         for (int i = 0; i < n; i++) right[i] = -(secondOrder ? residual[i].Second : residual[i].First);
         return right;
@@ -324,13 +373,13 @@ internal sealed class Enclosure
     private static double[] Inverse(Linkage linkage, RigidMotion[] bodies, double[] loads, double[] settings) =>
         SquareMatrix.Factor(linkage.Derivatives(bodies, loads, settings), linkage.Unknowns).Inverse();
 
-    private static void SlopeColumn(Linkage linkage, RigidMotion[] centre, double[] loads, double[] settings, double[] inverse, int coordinate, double[] slope)
+    private static void SlopeColumn(Linkage linkage, RigidMotion[] centre, double[] loads, double[] settings, double[] inverse, int coordinate, double[] slope, DrivenJets<Real>? driven)
     {
         int n = linkage.Unknowns, d = settings.Length;
         var pose = new Taylor2<Real>[d];
         for (int k = 0; k < d; k++) pose[k] = new(new Real(settings[k]), new Real(k == coordinate ? 1 : 0), default);
         var residual = new Taylor2<Real>[n];
-        linkage.Evaluate(linkage.Place<Taylor2<Real>>(centre, loads, new Taylor2<Real>[n]), pose, residual);
+        linkage.Evaluate(linkage.Place<Taylor2<Real>>(centre, loads, new Taylor2<Real>[n], driven?.Along(coordinate)), pose, residual);
         for (int i = 0; i < n; i++)
         {
             double sum = 0;
@@ -363,6 +412,6 @@ internal sealed class Enclosure
         return product;
     }
 
-    private static Interval[] Inflate(Interval[] box) =>
-        [.. box.Select(b => new Interval(b.Low - (0.1 * b.Width) - 1e-9, b.High + (0.1 * b.Width) + 1e-9))];
+    private static Interval[] Inflate(Interval[] box, double share) =>
+        [.. box.Select(b => new Interval(b.Low - (share * b.Width) - 1e-9, b.High + (share * b.Width) + 1e-9))];
 }

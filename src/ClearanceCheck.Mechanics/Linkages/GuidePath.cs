@@ -38,6 +38,10 @@ public sealed class GuidePath
         return new GuidePath(first, second, mean, difference);
     }
 
+    /// <summary>The same path in a pose that numbers its coordinates otherwise; null where one of the two travels is not in it.</summary>
+    internal GuidePath? Renumbered(Func<int, int> coordinate) =>
+        coordinate(first) is >= 0 and var one && coordinate(second) is >= 0 and var other ? new GuidePath(one, other, byMean, byDifference) : null;
+
     /// <summary>One of the four figures in a pose.</summary>
     internal T Evaluate<T>(int figure, ReadOnlySpan<T> settings)
         where T : unmanaged, IReal<T>

@@ -120,6 +120,37 @@ public abstract record Joint
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
+    /// <summary>The same joint in a linkage that numbers its bodies and coordinates otherwise; null where what it sets or follows is not there.</summary>
+    /// <param name="body">The new number of each body.</param>
+    /// <param name="coordinate">The new number of each coordinate, -1 where it is left out.</param>
+    internal Joint? Renumbered(Func<int, int> body, Func<int, int> coordinate) => this switch
+    {
+        Rod j => j with { FirstBody = body(j.FirstBody), SecondBody = body(j.SecondBody) },
+        Ball j => j with { FirstBody = body(j.FirstBody), SecondBody = body(j.SecondBody) },
+        Hinge j => j with { FirstBody = body(j.FirstBody), SecondBody = body(j.SecondBody) },
+        Slide j => j with { FirstBody = body(j.FirstBody), SecondBody = body(j.SecondBody) },
+        Spring j => j with { FirstBody = body(j.FirstBody), SecondBody = body(j.SecondBody) },
+        Bushing j => j with { FirstBody = body(j.FirstBody), SecondBody = body(j.SecondBody) },
+        Leaf j => j with { SeatBody = body(j.SeatBody), EyeBody = body(j.EyeBody) },
+        Travel j => coordinate(j.Coordinate) is >= 0 and var own ? j with { Body = body(j.Body), Coordinate = own } : null,
+        Turn j => coordinate(j.Coordinate) is >= 0 and var own ? j with { Body = body(j.Body), Coordinate = own } : null,
+        Shift j => coordinate(j.Coordinate) is >= 0 and var own ? j with { Body = body(j.Body), Coordinate = own } : null,
+        Torque j => coordinate(j.Coordinate) is >= 0 and var own ? j with { Body = body(j.Body), Coordinate = own } : null,
+        SpinHold j => j with { Body = body(j.Body) },
+        Guide j => j.Path.Renumbered(coordinate) is { } path ? j with { Body = body(j.Body), Path = path } : null,
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
+
+    /// <summary>The coordinate that it sets or loads a body with; null for what holds in every pose alike.</summary>
+    internal int? SetCoordinate => this switch
+    {
+        Travel j => j.Coordinate,
+        Turn j => j.Coordinate,
+        Shift j => j.Coordinate,
+        Torque j => j.Coordinate,
+        _ => null,
+    };
+
     /// <summary>The points at which it holds a body, measured state.</summary>
     internal IEnumerable<Vector3d> PointsOn(int body) => this switch
     {

@@ -23,10 +23,11 @@ public sealed class Linkage
     private readonly int[] softBefore;
     private readonly ImmutableArray<ImmutableArray<int>> feeling = [];
 
-    private Linkage(ImmutableArray<string> bodies, ImmutableArray<Joint> joints, int coordinates)
+    // Its equations are not chosen yet.
+    internal Linkage(ImmutableArray<string> bodies, ImmutableArray<Joint> joints, int coordinates, ImmutableArray<int> driven)
     {
-        (Bodies, Joints, Coordinates) = (bodies, joints, coordinates);
-        (Carriages, ImmutableArray<bool> isCarriage, Order) = Linkages.Carriages.Of(bodies.Length, joints);
+        (Bodies, Joints, Coordinates, Driven) = (bodies, joints, coordinates, driven);
+        (Carriages, ImmutableArray<bool> isCarriage, Order) = Linkages.Carriages.Of(bodies.Length, joints, driven);
         EquationCounts = [.. joints.Select((j, i) => isCarriage[i] ? 0 : j.Equations)];
         Centres = BodyCentres.Of(Carriages, joints);
         BodyUnknowns = Carriages.Sum(c => c.Unknowns);
@@ -37,8 +38,8 @@ public sealed class Linkage
     }
 
     // The same, its equations chosen.
-    private Linkage(Linkage draft, ReadOnlySpan<bool> used, double[] rows)
-        : this(draft.Bodies, draft.Joints, draft.Coordinates)
+    internal Linkage(Linkage draft, ReadOnlySpan<bool> used, double[] rows)
+        : this(draft.Bodies, draft.Joints, draft.Coordinates, draft.Driven)
     {
         UsedRows = [.. used];
         Joint[] owners = [.. Joints.SelectMany((j, i) => Enumerable.Repeat(j, EquationCounts[i]))];
@@ -63,6 +64,15 @@ public sealed class Linkage
         (IsMirrored, StartPivot) = (start.DeterminantIsNegative, start.SmallestPivot);
     }
 
+    // One like another, measured a little differently: the same equations count.
+    private Linkage(Linkage like, ImmutableArray<Joint> joints)
+        : this(like.Bodies, joints, like.Coordinates, like.Driven)
+    {
+        (UsedRows, Redundant, equilibrium, Loads) = (like.UsedRows, like.Redundant, like.equilibrium, like.Loads);
+        (rowsBefore, usedBefore, softBefore, feeling) = (like.rowsBefore, like.usedBefore, like.softBefore, like.feeling);
+        (IsMirrored, StartPivot) = (like.IsMirrored, like.StartPivot);
+    }
+
     /// <summary>Names; the first is the chassis, which does not move.</summary>
     public ImmutableArray<string> Bodies { get; }
 
@@ -70,6 +80,9 @@ public sealed class Linkage
 
     /// <summary>Number of the pose's coordinates.</summary>
     public int Coordinates { get; }
+
+    /// <summary>Bodies whose places are given with the pose: another linkage has been solved for them.</summary>
+    internal ImmutableArray<int> Driven { get; }
 
     /// <summary>Unknowns of the bodies and, where soft joints decide, of the loads.</summary>
     public int Unknowns => BodyUnknowns + Loads;
@@ -160,30 +173,33 @@ public sealed class Linkage
     /// <param name="bodies">Names; the first is the chassis.</param>
     /// <param name="joints">Joints and settings.</param>
     /// <param name="coordinates">Number of coordinates; each has one setting.</param>
-    public static (Linkage? Linkage, LinkageFault? Fault) Build(IEnumerable<string> bodies, IEnumerable<Joint> joints, int coordinates)
-    {
-        ImmutableArray<string> names = [.. bodies];
-        // Settings come last, so that a setting without freedom is what gets named, not a rod.
-        ImmutableArray<Joint> all = [.. joints.OrderBy(j => j.IsSetting ? 1 : 0)];
-        foreach (Joint joint in all)
-            if (HasNoLength(joint)) return (null, new LinkageFault(LinkageFaultKind.NoLength, [joint.Name]));
-        all = [.. SpinHolds.For(names, all), .. all];
-        var draft = new Linkage(names, all, coordinates);
-        foreach (Joint joint in all)
-            if (draft.HasNoFreedomToSet(joint)) return (null, new LinkageFault(LinkageFaultKind.SettingWithoutFreedom, [joint.Name]));
-        var rows = new EquationRows(draft, coordinates);
-        double[] matrix = rows.DerivativesAtStart();
-        (bool[] independent, List<double[]> basis) = IndependentRows.Find(matrix, rows.Groups, draft.BodyUnknowns);
-        int first = 0;
-        for (int i = 0; i < all.Length; first += draft.EquationCounts[i++])
-            if (all[i].IsSetting && !independent[first]) return (null, new LinkageFault(LinkageFaultKind.SettingWithoutFreedom, [all[i].Name]));
-        if (basis.Count < draft.BodyUnknowns) return (null, new LinkageFault(LinkageFaultKind.Loose, draft.LooseBodies(basis)));
-        return (new Linkage(draft, independent.AsSpan(0, first), matrix), null);
-    }
+    public static (Linkage? Linkage, LinkageFault? Fault) Build(IEnumerable<string> bodies, IEnumerable<Joint> joints, int coordinates) =>
+        LinkageBuilder.Build([.. bodies], [.. joints], coordinates);
+
+    /// <summary>The same linkage with points measured a little differently; null where these are not the same joints.</summary>
+    /// <param name="joints">As they were given to <see cref="Build"/>.</param>
+    public Linkage? Again(IEnumerable<Joint> joints) => LinkageBuilder.All(Bodies, [.. joints]) is var all && IsLike(all) ? new Linkage(this, all) : null;
 
     /// <summary>The bodies displaced from known places by small unknowns.</summary>
-    internal Placement<T> Place<T>(ReadOnlySpan<RigidMotion> bodies, ReadOnlySpan<double> loads, ReadOnlySpan<T> unknowns)
-        where T : unmanaged, IReal<T> => new(this, bodies, loads, unknowns);
+    /// <param name="bodies">The known places.</param>
+    /// <param name="loads">The known loads.</param>
+    /// <param name="unknowns">The displacements.</param>
+    /// <param name="driven">Where driven bodies are, body by body of the linkage; empty for their known places.</param>
+    internal Placement<T> Place<T>(
+        ReadOnlySpan<RigidMotion> bodies, ReadOnlySpan<double> loads, ReadOnlySpan<T> unknowns, ReadOnlySpan<BodyFrame<T>> driven = default)
+        where T : unmanaged, IReal<T> => new(this, bodies, loads, unknowns, driven);
+
+    /// <summary>True for a body that forces move: its place depends on all others that they move.</summary>
+    internal bool IsLoaded(int body)
+    {
+        Carriage carriage = Carriages[body];
+        for (int i = 0; i < carriage.Unknowns; i++)
+            if (equilibrium?.IsBalanced[carriage.FirstUnknown + i] == true) return true;
+        return false;
+    }
+
+    /// <summary>How many equations of a joint are solved for.</summary>
+    internal int UsedEquations(int joint) => UsedRows.AsSpan().Slice(rowsBefore[joint], EquationCounts[joint]).Count(true);
 
     /// <summary>Loads in the joints to start from in a pose.</summary>
     internal double[] LoadsAt(ReadOnlySpan<RigidMotion> bodies, ReadOnlySpan<double> settings) => equilibrium?.LoadsAt(this, bodies, settings) ?? [];
@@ -211,7 +227,8 @@ public sealed class Linkage
 
     /// <summary>The equations' derivatives with respect to the unknowns, row by row, in any kind of number.</summary>
     /// <remarks>An unknown is felt by the joints of its own body and of what that carries, a load by its own joint: only those are evaluated again.</remarks>
-    internal void Derivatives<T>(ReadOnlySpan<RigidMotion> bodies, ReadOnlySpan<double> loads, ReadOnlySpan<T> at, ReadOnlySpan<T> settings, Span<T> matrix)
+    internal void Derivatives<T>(
+        ReadOnlySpan<RigidMotion> bodies, ReadOnlySpan<double> loads, ReadOnlySpan<T> at, ReadOnlySpan<T> settings, Span<T> matrix, ReadOnlySpan<BodyFrame<T>> driven = default)
         where T : unmanaged, IReal<T>
     {
         int n = Unknowns;
@@ -220,13 +237,15 @@ public sealed class Linkage
         var pose = new Tangent<T>[settings.Length];
         for (int i = 0; i < n; i++) unknowns[i] = new(at[i], default);
         for (int i = 0; i < settings.Length; i++) pose[i] = new(settings[i], default);
+        var held = new BodyFrame<Tangent<T>>[driven.Length];
+        for (int i = 0; i < driven.Length; i++) held[i] = driven[i].As(static x => new Tangent<T>(x, default));
         Span<Vector3<T>> forces = stackalloc Vector3<T>[Bodies.Length], moments = stackalloc Vector3<T>[Bodies.Length];
         if (equilibrium is not null) Wrench(Place(bodies, loads, at), settings, new Wrenches<T>(this, forces, moments));
         Span<Vector3<Tangent<T>>> ownForces = stackalloc Vector3<Tangent<T>>[Bodies.Length], ownMoments = stackalloc Vector3<Tangent<T>>[Bodies.Length];
         for (int j = 0; j < n; j++)
         {
             unknowns[j] = unknowns[j] with { First = T.From(1) };
-            Placement<Tangent<T>> placed = Place<Tangent<T>>(bodies, loads, unknowns);
+            Placement<Tangent<T>> placed = Place<Tangent<T>>(bodies, loads, unknowns, held);
             Array.Clear(column);
             var on = new Wrenches<Tangent<T>>(this, ownForces, ownMoments);
             foreach (int joint in feeling[j]) EvaluateJoint(joint, placed, pose, column, on);
@@ -372,37 +391,12 @@ public sealed class Linkage
         return false;
     }
 
-    // A rod or leaf whose ends are one point has no direction.
-    private static bool HasNoLength(Joint joint) => joint switch
+    private bool IsLike(ImmutableArray<Joint> joints)
     {
-        Joint.Rod rod => !(rod.LengthMm > Follower.ShortestMm),
-        Joint.Spring spring => !(spring.LengthMm > Follower.ShortestMm),
-        Joint.Leaf leaf => !(LeafShape.MeasuredTip(leaf).X > Follower.ShortestMm),
-        Joint.Hinge hinge => !(hinge.Axis.Length > Follower.ShortestMm),
-        Joint.Slide slide => !(slide.Axis.Length > Follower.ShortestMm),
-        _ => false,
-    };
-
-    // A coordinate turns or shifts only what a hinge or a slide carries.
-    private bool HasNoFreedomToSet(Joint joint) => joint switch
-    {
-        Joint.Turn turn => Carriages[turn.Body].Kind != CarriageKind.Turning,
-        Joint.Shift shift => Carriages[shift.Body].Kind != CarriageKind.Sliding,
-        _ => false,
-    };
-
-    // The bodies that a direction square to all rows would still move.
-    private List<string> LooseBodies(List<double[]> basis)
-    {
-        var loose = new List<string>();
-        for (int body = 1; body < Bodies.Length; body++)
-        {
-            double most = 0;
-            for (int i = 0; i < Carriages[body].Unknowns; i++)
-                most = Math.Max(most, 1 - basis.Sum(b => b[Carriages[body].FirstUnknown + i] * b[Carriages[body].FirstUnknown + i]));
-            if (most > 1e-6) loose.Add(Bodies[body]);
-        }
-
-        return loose;
+        if (joints.Length != Joints.Length) return false;
+        for (int i = 0; i < joints.Length; i++)
+            if (joints[i].GetType() != Joints[i].GetType() || joints[i].Name != Joints[i].Name || !joints[i].Bodies.SequenceEqual(Joints[i].Bodies)
+                || LinkageBuilder.HasNoLength(joints[i])) return false;
+        return true;
     }
 }

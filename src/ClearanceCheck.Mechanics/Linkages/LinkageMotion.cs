@@ -16,9 +16,16 @@ public sealed class LinkageMotion : IMovingSystem
     // Free poses start from the nearest of 2^4 + 1 values a coordinate.
     private const int StartGridBits = 4;
 
+    // No pose of the box: stands for the measured state.
+    private static readonly DyadicPose Outside = new(-1, -1, -1, -1);
+
     private readonly LinkageSolver solver;
     private readonly BlockMap blocks;
     private readonly ConcurrentDictionary<DyadicPose, SolvedPose> kept = new();
+    private readonly ConcurrentDictionary<DyadicPose, PoseStart> starts = new();
+    private readonly Lazy<LinkageStages?> stages;
+    private readonly ConcurrentDictionary<string, MovingPart?> partOfBodies = new();
+    private readonly ConcurrentDictionary<string, (LinkagePart Part, LinkageMotion Motion)?> parts = new();
     private long freeSolves;
 
     public LinkageMotion(Linkage linkage, PoseBox box, ImmutableArray<Stop> stops)
@@ -37,6 +44,7 @@ public sealed class LinkageMotion : IMovingSystem
         (Linkage, Box, Stops, Followers) = (linkage, box, stops, followers);
         solver = new LinkageSolver(linkage);
         blocks = new BlockMap(this);
+        stages = new Lazy<LinkageStages?>(() => LinkageStages.Of(this));
     }
 
     public Linkage Linkage { get; }
@@ -49,7 +57,7 @@ public sealed class LinkageMotion : IMovingSystem
     public ImmutableArray<Follower> Followers { get; }
 
     // Two threads may solve the same kept pose at once; it counts once, so that the figure does not depend on the threads.
-    public long Solves => kept.Count + Interlocked.Read(ref freeSolves);
+    public long Solves => kept.Count + Interlocked.Read(ref freeSolves) + parts.Values.Sum(p => p?.Motion.Solves ?? 0);
 
     public SolvedPose At(in DyadicPose pose) => kept.TryGetValue(pose, out SolvedPose? found) ? found : kept.GetOrAdd(pose, Solve(pose));
 
@@ -64,12 +72,22 @@ public sealed class LinkageMotion : IMovingSystem
         }
 
         Span<double> from = stackalloc double[Box.Dimensions];
-        RigidMotion[] start = SolvedAncestor(near, from);
+        RigidMotion[] start = SolvedAncestor(near, from, out DyadicPose ancestor);
         Interlocked.Increment(ref freeSolves);
-        return Walk(start, from, pose);
+        if (Stages is null && BesideStart(ancestor, start, from, pose) is { } beside) return WithFollowers(beside);
+        return Walk(start, from, pose, Stages?.DriverAt(pose));
     }
 
+    /// <summary>Prepares a solved pose for <see cref="Near(PoseStart, ReadOnlySpan{double})"/>.</summary>
+    public PoseStart StartAt(SolvedPose solved, ReadOnlySpan<double> pose) => ChordSolver.StartAt(Linkage, LinkageBodies(solved), pose);
+
     /// <summary>Solves a pose from bodies that are nearly there: those of the same pose before a point of the linkage was changed a little.</summary>
+    /// <param name="near">What <see cref="StartAt"/> of the unchanged motion made of it.</param>
+    /// <param name="pose">The pose, mm or rad.</param>
+    public SolvedPose Near(PoseStart near, ReadOnlySpan<double> pose) =>
+        ChordSolver.Solve(Linkage, near, pose) is { } bodies ? WithFollowers(bodies) : Near(near.Bodies, pose);
+
+    /// <summary>The same from places alone.</summary>
     /// <param name="near">Places of the linkage's bodies; what comes after those, followers, is not read.</param>
     /// <param name="pose">The pose, mm or rad.</param>
     public SolvedPose Near(ReadOnlySpan<RigidMotion> near, ReadOnlySpan<double> pose)
@@ -90,6 +108,44 @@ public sealed class LinkageMotion : IMovingSystem
 
     public CurvatureBasis Curvatures(in DyadicCell cell, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate) =>
         blocks.Bound(cell, frameBody, body, anchors, perCoordinate);
+
+    public MovingPart? PartFor(IEnumerable<int> bodies)
+    {
+        // A follower stands where the bodies stand that carry its two points.
+        ImmutableArray<int> own = [.. bodies.SelectMany(CarriersOf).Distinct().Order()];
+        return partOfBodies.GetOrAdd(string.Join(' ', own), _ =>
+        {
+            if (PartOf(LinkagePart.Needed(Linkage, own)) is not var (part, motion)) return null;
+            IEnumerable<int> followers = Followers.Select((f, i) => (f, i)).Where(x => IsInside(part, x.f.FirstBody, x.f.SecondBody)).Select(x => Linkage.Bodies.Length + x.i);
+            return new MovingPart(motion, [.. part.Bodies, .. followers], part.Coordinates);
+        });
+    }
+
+    /// <summary>The linkage in two stages, where it has them.</summary>
+    internal LinkageStages? Stages => stages.Value;
+
+    /// <summary>The part that some bodies make, in motion; one and the same however often it is asked for.</summary>
+    /// <param name="needed">Bodies that need no others, in order.</param>
+    internal (LinkagePart Part, LinkageMotion Motion)? PartOf(ImmutableArray<int> needed) =>
+        parts.GetOrAdd(string.Join(' ', needed), _ => LinkagePart.Of(Linkage, needed) is { } part ? (part, InMotion(part)) : null);
+
+    /// <summary>The proved parts that cover a cell; null where it is not proved.</summary>
+    internal List<ProvedPart>? ProvedOver(in DyadicCell cell) => blocks.ProvedOver(cell);
+
+    private int[] CarriersOf(int body) =>
+        body < Linkage.Bodies.Length ? [body] : [Followers[body - Linkage.Bodies.Length].FirstBody, Followers[body - Linkage.Bodies.Length].SecondBody];
+
+    private static bool IsInside(LinkagePart part, int first, int second) => part.Bodies.Contains(first) && part.Bodies.Contains(second);
+
+    private LinkageMotion InMotion(LinkagePart part)
+    {
+        int Number(int body) => part.Bodies.IndexOf(body);
+        return new LinkageMotion(
+            part.Linkage,
+            new PoseBox(part.Coordinates.Select(c => Box.Coordinates[c])),
+            [.. Stops.Where(s => IsInside(part, s.FirstBody, s.SecondBody)).Select(s => s with { FirstBody = Number(s.FirstBody), SecondBody = Number(s.SecondBody) })],
+            [.. Followers.Where(f => IsInside(part, f.FirstBody, f.SecondBody)).Select(f => f with { FirstBody = Number(f.FirstBody), SecondBody = Number(f.SecondBody) })]);
+    }
 
     /// <summary>The places of the linkage's own bodies in a solved pose, without its followers.</summary>
     internal RigidMotion[] LinkageBodies(SolvedPose pose) => pose.Bodies.Span[..Linkage.Bodies.Length].ToArray();
@@ -123,17 +179,23 @@ public sealed class LinkageMotion : IMovingSystem
         Span<double> settings = stackalloc double[Box.Dimensions], from = stackalloc double[Box.Dimensions];
         Box.Values(pose, settings);
         RigidMotion[] start;
-        if (pose.TryParent(Box.Dimensions, out DyadicPose parent)) start = SolvedAncestor(parent, from);
+        if (pose.TryParent(Box.Dimensions, out DyadicPose parent)) start = SolvedAncestor(parent, from, out _);
         else
         {
             start = Linkage.Start;
             Linkage.StartSettings.CopyTo(from);
         }
 
-        return Walk(start, from, settings);
+        return Walk(start, from, settings, Stages?.DriverAt(pose));
     }
 
-    private RigidMotion[] SolvedAncestor(DyadicPose pose, Span<double> settings)
+    private RigidMotion[]? BesideStart(DyadicPose ancestor, RigidMotion[] bodies, ReadOnlySpan<double> settings, ReadOnlySpan<double> pose)
+    {
+        if (!starts.TryGetValue(ancestor, out PoseStart? start)) start = starts.GetOrAdd(ancestor, ChordSolver.StartAt(Linkage, bodies, settings));
+        return ChordSolver.Solve(Linkage, start, pose);
+    }
+
+    private RigidMotion[] SolvedAncestor(DyadicPose pose, Span<double> settings, out DyadicPose ancestor)
     {
         while (true)
         {
@@ -141,19 +203,22 @@ public sealed class LinkageMotion : IMovingSystem
             if (at.IsSolved)
             {
                 Box.Values(pose, settings);
+                ancestor = pose;
                 return LinkageBodies(at);
             }
 
             if (!pose.TryParent(Box.Dimensions, out pose)) break;
         }
 
+        ancestor = Outside;
         Linkage.StartSettings.CopyTo(settings);
         return Linkage.Start;
     }
 
-    private SolvedPose Walk(RigidMotion[] start, ReadOnlySpan<double> from, ReadOnlySpan<double> settings)
+    private SolvedPose Walk(RigidMotion[] start, ReadOnlySpan<double> from, ReadOnlySpan<double> settings, SolvedPose? driver)
     {
-        RigidMotion[]? bodies = solver.Solve(start, from, settings);
+        RigidMotion[]? bodies = driver is null ? solver.Solve(start, from, settings)
+            : driver.IsSolved ? Stages!.Solve(start, from, settings, driver) : null;
         if (bodies is not null) return WithFollowers(bodies);
         Span<Interval> at = stackalloc Interval[settings.Length];
         for (int i = 0; i < at.Length; i++) at[i] = Interval.From(settings[i]);

@@ -31,7 +31,11 @@ public sealed class LinkageSolver(Linkage linkage)
     public Linkage Linkage => linkage;
 
     /// <summary>Walks from a solved pose to another; null when the solver could not.</summary>
-    public RigidMotion[]? Solve(ReadOnlySpan<RigidMotion> from, ReadOnlySpan<double> fromSettings, ReadOnlySpan<double> settings)
+    /// <param name="from">Where the bodies are.</param>
+    /// <param name="fromSettings">The pose there.</param>
+    /// <param name="settings">The pose to go to.</param>
+    /// <param name="driven">Where driven bodies are there, body by body of the linkage; empty where there are none. On the way they go straight.</param>
+    public RigidMotion[]? Solve(ReadOnlySpan<RigidMotion> from, ReadOnlySpan<double> fromSettings, ReadOnlySpan<double> settings, ReadOnlySpan<RigidMotion> driven = default)
     {
         double farthest = 0;
         for (int i = 0; i < settings.Length; i++) farthest = Math.Max(farthest, lengths[i] * Math.Abs(settings[i] - fromSettings[i]));
@@ -43,12 +47,34 @@ public sealed class LinkageSolver(Linkage linkage)
         var at = new double[settings.Length];
         for (int step = 1; step <= steps; step++)
         {
+            double share = (double)step / steps;
             for (int i = 0; i < at.Length; i++)
-                at[i] = step == steps ? settings[i] : fromSettings[i] + ((settings[i] - fromSettings[i]) * ((double)step / steps));
+                at[i] = step == steps ? settings[i] : fromSettings[i] + ((settings[i] - fromSettings[i]) * share);
+            if (!driven.IsEmpty) Drive(bodies, from, driven, step == steps ? 1 : share);
             if (!Refine(bodies, loads, at, step == steps)) return null;
         }
 
         return linkage.LargestUnused(bodies, settings) > RedundancyMm ? null : bodies;
+    }
+
+    // What hinges carry goes along with its carrier.
+    private void Drive(RigidMotion[] bodies, ReadOnlySpan<RigidMotion> from, ReadOnlySpan<RigidMotion> to, double share)
+    {
+        RigidMotion[] before = [.. bodies];
+        foreach (int body in linkage.Driven)
+        {
+            Rotation a = from[body].Rotation, b = to[body].Rotation;
+            // A quaternion and its negative are one rotation.
+            double sign = (a.W * b.W) + (a.X * b.X) + (a.Y * b.Y) + (a.Z * b.Z) < 0 ? -1 : 1;
+            double Mix(double x, double y) => x + (((sign * y) - x) * share);
+            bodies[body] = share == 1 ? to[body] : new RigidMotion(
+                Rotation.Normalized(Mix(a.W, b.W), Mix(a.X, b.X), Mix(a.Y, b.Y), Mix(a.Z, b.Z)),
+                from[body].Translation + ((to[body].Translation - from[body].Translation) * share));
+        }
+
+        foreach (int body in linkage.Order)
+            if (linkage.Carriages[body] is { Kind: CarriageKind.Turning or CarriageKind.Sliding } carried)
+                bodies[body] = bodies[carried.Parent] * (before[carried.Parent].Inverse * before[body]);
     }
 
     private bool Refine(RigidMotion[] bodies, double[] loads, ReadOnlySpan<double> settings, bool isEnd)

@@ -12,15 +12,17 @@ internal sealed class MotionBlock
     public const double ReadFactor = 4;
 
     private readonly ImmutableArray<Follower> followers = [];
+    private readonly Lazy<ImmutableArray<ProvedPart>>? proved;
     private readonly Lazy<ImmutableArray<MotionJet<Interval>[][]>>? parts;
     private readonly MotionJet<Real>[][][]? read;
 
     /// <param name="followers">The bodies that come last in each list of jets.</param>
-    /// <param name="parts">For each of the parts that cover the block, each coordinate, each body; made when first asked for.</param>
-    public MotionBlock(ImmutableArray<Follower> followers, Func<ImmutableArray<MotionJet<Interval>[][]>> parts)
+    /// <param name="parts">The parts that cover the block; made when first asked for.</param>
+    public MotionBlock(ImmutableArray<Follower> followers, Func<ImmutableArray<ProvedPart>> parts)
     {
         (this.followers, Basis) = (followers, CurvatureBasis.Enclosed);
-        this.parts = new(parts);
+        proved = new(parts);
+        this.parts = new(() => [.. proved.Value.Select(WithFollowers)]);
     }
 
     /// <param name="followers">The bodies that come last in each list of jets.</param>
@@ -34,6 +36,9 @@ internal sealed class MotionBlock
 
     public CurvatureBasis Basis { get; }
 
+    /// <summary>The parts that cover the block, where it was proved.</summary>
+    public ImmutableArray<ProvedPart> Parts => proved?.Value ?? [];
+
     /// <summary>Bounds, coordinate by coordinate, the second derivatives of a body's points; false when one has no bound over this block.</summary>
     public bool TryBound(int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate)
     {
@@ -46,6 +51,9 @@ internal sealed class MotionBlock
 
         return true;
     }
+
+    private MotionJet<Interval>[][] WithFollowers(ProvedPart part) =>
+        [.. part.Jets.Select(jets => (MotionJet<Interval>[])[.. jets, .. followers.Select(f => FollowerJet.Of<Interval>(f, jets))])];
 
     private Curvature Bound(int coordinate, int frameBody, int body, ReadOnlySpan<Vector3d> anchors)
     {

@@ -15,6 +15,19 @@ internal readonly record struct MotionJet<T>(
     public static MotionJet<T> Of(Linkage linkage, in Placement<Taylor2<T>> at, int body) => new(
         linkage.Centres[body], at.Centre(body), at.Direction(body, Vector3d.UnitX), at.Direction(body, Vector3d.UnitY), at.Direction(body, Vector3d.UnitZ));
 
+    /// <summary>Its place as a frame.</summary>
+    public BodyFrame<Taylor2<T>> Frame => new(Centre, Place, ColumnX, ColumnY, ColumnZ);
+
+    /// <summary>The same place without derivatives.</summary>
+    public MotionJet<T> Held
+    {
+        get
+        {
+            BodyFrame<Taylor2<T>> held = Frame.As(t => new Taylor2<T>(t.Value, default, default));
+            return new(Centre, held.Place, held.ColumnX, held.ColumnY, held.ColumnZ);
+        }
+    }
+
     /// <summary>The path of a body's point.</summary>
     public Vector3<Taylor2<T>> Apply(Vector3d point)
     {

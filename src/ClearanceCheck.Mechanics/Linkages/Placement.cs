@@ -17,9 +17,12 @@ public readonly ref struct Placement<T>
     private readonly ReadOnlySpan<RigidMotion> bases;
     private readonly ReadOnlySpan<double> loads;
     private readonly ReadOnlySpan<T> unknowns;
+    private readonly ReadOnlySpan<BodyFrame<T>> driven;
 
-    internal Placement(Linkage linkage, ReadOnlySpan<RigidMotion> bases, ReadOnlySpan<double> loads, ReadOnlySpan<T> unknowns)
+    // Where driven bodies are told nothing of, they stand at their known poses.
+    internal Placement(Linkage linkage, ReadOnlySpan<RigidMotion> bases, ReadOnlySpan<double> loads, ReadOnlySpan<T> unknowns, ReadOnlySpan<BodyFrame<T>> driven)
     {
+        this.driven = driven;
         this.linkage = linkage;
         this.bases = bases;
         this.loads = loads;
@@ -33,6 +36,8 @@ public readonly ref struct Placement<T>
         {
             case CarriageKind.Chassis:
                 return Vector3<T>.From(point);
+            case CarriageKind.Driven:
+                return driven.IsEmpty ? Vector3<T>.From(bases[body].Apply(point)) : driven[body].Point(point);
             case CarriageKind.Free:
                 return Centre(body) + Arm(body, point);
             case CarriageKind.Turning:
@@ -58,6 +63,8 @@ public readonly ref struct Placement<T>
         {
             case CarriageKind.Chassis:
                 return Vector3<T>.From(direction);
+            case CarriageKind.Driven:
+                return driven.IsEmpty ? Vector3<T>.From(bases[body].Rotation.Apply(direction)) : driven[body].Direction(Vector3<T>.From(direction));
             case CarriageKind.Free:
                 return Vector3<T>.TurnByCayley(Cayley(body), Vector3<T>.From(bases[body].Rotation.Apply(direction)));
             case CarriageKind.Turning:
@@ -119,6 +126,7 @@ public readonly ref struct Placement<T>
         return carriage.Kind switch
         {
             CarriageKind.Chassis => (T.From(1), default),
+            CarriageKind.Driven => driven.IsEmpty ? Times(T.From(1), default, bases[body].Rotation) : driven[body].Quaternion,
             CarriageKind.Free => Times(T.From(1), Cayley(body), bases[body].Rotation),
             CarriageKind.Turning => Times(Quaternion(carriage.Parent), Times(T.From(1), Turn(carriage), Relative(body, carriage.Parent).Rotation)),
             _ => Times(Quaternion(carriage.Parent), Times(T.From(1), default, Relative(body, carriage.Parent).Rotation)),
@@ -137,6 +145,8 @@ public readonly ref struct Placement<T>
         {
             case CarriageKind.Chassis:
                 return point;
+            case CarriageKind.Driven:
+                return driven.IsEmpty ? Turned(bases[body].Rotation, point) + Vector3<T>.From(bases[body].Translation) : driven[body].Point(point);
             case CarriageKind.Free:
                 return Centre(body) + DirectionOf(body, point - Vector3<T>.From(linkage.Centres[body]));
             default:
@@ -154,6 +164,7 @@ public readonly ref struct Placement<T>
         return carriage.Kind switch
         {
             CarriageKind.Chassis => direction,
+            CarriageKind.Driven => driven.IsEmpty ? Turned(bases[body].Rotation, direction) : driven[body].Direction(direction),
             CarriageKind.Free => Vector3<T>.TurnByCayley(Cayley(body), Turned(bases[body].Rotation, direction)),
             CarriageKind.Turning => DirectionOf(
                 carriage.Parent, Vector3<T>.TurnByCayley(Turn(carriage), Turned(Relative(body, carriage.Parent).Rotation, direction))),

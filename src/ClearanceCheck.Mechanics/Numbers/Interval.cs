@@ -2,11 +2,16 @@ namespace ClearanceCheck.Mechanics.Numbers;
 
 /// <summary>All numbers from Low to High. Each operation rounds outward by one step, so the true result is always inside.</summary>
 /// <remarks>
-/// IEEE 754 rounds to nearest, so the exact result lies within one step of the computed one: stepping down and up once encloses it.
+/// IEEE 754 rounds to nearest, so the exact result lies within half a step of the computed one: moving out by 2^-52 of it, which is a
+/// step or two, and by far less than anything counts, encloses it. Nothing is lost by adding zero or multiplying with it.
 /// Division by an interval that holds zero gives the whole line, which no proof accepts.
 /// </remarks>
 public readonly record struct Interval(double Low, double High) : IReal<Interval>
 {
+    // 2^-52: of any number at least its distance to the next; and something that moves zero and what underflows.
+    private const double Step = 2.220446049250313E-16;
+    private const double Least = 1e-300;
+
     public static Interval Zero => default;
 
     public static Interval Everything => new(double.NegativeInfinity, double.PositiveInfinity);
@@ -25,15 +30,15 @@ public readonly record struct Interval(double Low, double High) : IReal<Interval
     /// <summary>From -radius to +radius.</summary>
     public static Interval Symmetric(double radius) => new(-radius, radius);
 
-    public static Interval operator +(Interval a, Interval b) => Outward(a.Low + b.Low, a.High + b.High);
+    public static Interval operator +(Interval a, Interval b) => IsZero(a) ? b : IsZero(b) ? a : Outward(a.Low + b.Low, a.High + b.High);
 
-    public static Interval operator -(Interval a, Interval b) => Outward(a.Low - b.High, a.High - b.Low);
+    public static Interval operator -(Interval a, Interval b) => IsZero(b) ? a : Outward(a.Low - b.High, a.High - b.Low);
 
     public static Interval operator -(Interval a) => new(-a.High, -a.Low);
 
     public static Interval operator *(Interval a, Interval b)
     {
-        if ((a.Low == 0 && a.High == 0) || (b.Low == 0 && b.High == 0)) return Zero;
+        if (IsZero(a) || IsZero(b)) return Zero;
         double p = a.Low * b.Low, q = a.Low * b.High, r = a.High * b.Low, s = a.High * b.High;
         return Outward(Math.Min(Math.Min(p, q), Math.Min(r, s)), Math.Max(Math.Max(p, q), Math.Max(r, s)));
     }
@@ -47,14 +52,15 @@ public readonly record struct Interval(double Low, double High) : IReal<Interval
 
     public static Interval Square(Interval a)
     {
+        if (IsZero(a)) return Zero;
         double low = a.Low * a.Low, high = a.High * a.High;
-        double least = a.Low <= 0 && a.High >= 0 ? 0 : Math.BitDecrement(Math.Min(low, high));
-        return new Interval(Math.Max(0, least), Math.BitIncrement(Math.Max(low, high)));
+        double least = a.Low <= 0 && a.High >= 0 ? 0 : Down(Math.Min(low, high));
+        return new Interval(Math.Max(0, least), Up(Math.Max(low, high)));
     }
 
     // IEEE 754 rounds square roots to nearest as well.
     public static Interval Sqrt(Interval a) => a.Low >= 0 && a.High >= a.Low
-        ? new Interval(Math.Max(0, Math.BitDecrement(Math.Sqrt(a.Low))), Math.BitIncrement(Math.Sqrt(a.High)))
+        ? new Interval(Math.Max(0, Down(Math.Sqrt(a.Low))), Up(Math.Sqrt(a.High)))
         : Everything;
 
     // A sum of squares may have been rounded to just below zero.
@@ -75,7 +81,16 @@ public readonly record struct Interval(double Low, double High) : IReal<Interval
         return low <= high ? new Interval(low, high) : this;
     }
 
-    // A NaN end means that nothing is known.
-    private static Interval Outward(double low, double high) =>
-        double.IsNaN(low) || double.IsNaN(high) ? Everything : new Interval(Math.BitDecrement(low), Math.BitIncrement(high));
+    private static bool IsZero(Interval a) => a.Low == 0 && a.High == 0;
+
+    // A NaN end means that nothing is known; so does one that has overflowed the wrong way.
+    private static Interval Outward(double low, double high)
+    {
+        double down = Down(low), up = Up(high);
+        return down <= up ? new Interval(down, up) : Everything;
+    }
+
+    private static double Down(double x) => x - ((Math.Abs(x) * Step) + Least);
+
+    private static double Up(double x) => x + ((Math.Abs(x) * Step) + Least);
 }

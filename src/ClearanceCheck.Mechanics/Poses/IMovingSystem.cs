@@ -31,4 +31,8 @@ public interface IMovingSystem
     /// <param name="anchors">Points in the body's own coordinates; the bound holds for their convex hull.</param>
     /// <param name="perCoordinate">Filled with one bound a coordinate.</param>
     CurvatureBasis Curvatures(in DyadicCell cell, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate);
+
+    /// <summary>The least part of the system that moves some bodies by itself, when it has fewer coordinates; null when they need all.</summary>
+    /// <param name="bodies">Numbers of bodies.</param>
+    MovingPart? PartFor(IEnumerable<int> bodies) => null;
 }

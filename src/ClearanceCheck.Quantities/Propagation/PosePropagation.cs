@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Kinematics;
 using ClearanceCheck.Kinematics.Placing;
+using ClearanceCheck.Mechanics.Linkages;
 using ClearanceCheck.Mechanics.Poses;
 using ClearanceCheck.Sweeping;
 using ClearanceCheck.Vehicles;
@@ -35,12 +36,13 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
         SolvedPose? solved = module?.Motion.At(pose.AsSpan());
         if (solved is { IsSolved: false }) return null;
         if (Constraints(pose, solved, value) is not { } constraints) return null;
+        PoseStart? start = solved is null ? null : module!.Motion.StartAt(solved, pose.AsSpan());
         var variances = new SortedDictionary<int, double>();
         foreach (int index in Relevant(parts).Concat(also ?? []).Distinct().Order())
         {
             double u = motion.Vehicle.Parameters.Parameters[index].StandardUncertaintyMm;
             if (u == 0) continue;
-            if (Effect(index, u, parts, pose, solved, value, constraints) is not { } effect) return null;
+            if (Effect(index, u, pose, start, value, constraints) is not { } effect) return null;
             if (effect != 0) variances[index] = effect * effect;
         }
 
@@ -54,23 +56,22 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
 
     // Half the change of the least value when the parameter goes from one standard uncertainty below to one above.
     private double? Effect(
-        int index, double u, IReadOnlyList<Part> parts, ImmutableArray<double> pose, SolvedPose? solved, Func<Snapshot, double> value, List<Constraint> constraints)
+        int index, double u, ImmutableArray<double> pose, PoseStart? start, Func<Snapshot, double> value, List<Constraint> constraints)
     {
-        if (Shifted(index, u, pose, solved) is not { } above || Shifted(index, -u, pose, solved) is not { } below) return null;
+        if (Shifted(index, u, pose, start) is not { } above || Shifted(index, -u, pose, start) is not { } below) return null;
         double effect = (value(above) - value(below)) / 2;
         foreach (Constraint c in constraints) effect -= c.Multiplier * (c.Reserve(above) - c.Reserve(below)) / 2;
         return double.IsFinite(effect) ? effect : null;
     }
 
-    private Snapshot? Shifted(int index, double byMm, ImmutableArray<double> pose, SolvedPose? solved)
+    private Snapshot? Shifted(int index, double byMm, ImmutableArray<double> pose, PoseStart? start)
     {
         // A reading that places points of other states moves them as well.
         (ReadOnlyMemory<double> parameters, _, MotionFault? unreached) = StatePlacing.Place(motion.Vehicle, motion.Vehicle.Parameters.Shifted(index, byMm));
         if (unreached is not null) return null;
         if (module is null) return new Snapshot(parameters, null, null);
-        (AxleModule? shifted, _) = AxleModuleBuilder.Build(
-            motion.Vehicle, module.Axle, parameters, AxleCoordinates.Of(module).Steer is { } steer ? module.Motion.Box.Coordinates[steer] : null);
-        SolvedPose? at = shifted?.Motion.Near(solved!.Bodies.Span, pose.AsSpan());
+        (AxleModule? shifted, _) = AxleModuleBuilder.Build(motion.Vehicle, module.Axle, parameters, like: module);
+        SolvedPose? at = shifted?.Motion.Near(start!, pose.AsSpan());
         return at is { IsSolved: true } ? new Snapshot(parameters, shifted, at) : null;
     }
 
