@@ -81,7 +81,7 @@ public static class AxleModuleBuilder
         int first = AxleStops.Number(vehicle, bodies, part.Form.Ends[0].Body), second = AxleStops.Number(vehicle, bodies, part.Form.Ends[1].Body);
         if (first < 0 || second < 0 || first == second) yield break;
         Vector3d from = part.Form.Ends[0].At.At(parameters.Span), to = part.Form.Ends[1].At.At(parameters.Span);
-        yield return new Follower(AxleModule.FollowerName(part.Id, true), first, from, second, to);
-        if (both) yield return new Follower(AxleModule.FollowerName(part.Id, false), second, to, first, from);
+        yield return new LineFollower(AxleModule.FollowerName(part.Id, true), first, from, second, to);
+        if (both) yield return new LineFollower(AxleModule.FollowerName(part.Id, false), second, to, first, from);
     }
 }
