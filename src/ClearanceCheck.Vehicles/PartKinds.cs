@@ -23,7 +23,6 @@ public static class PartKinds
         new("link", "a link, arm or track bar", ["suspension", "arm"], Link) { IsMirrorable = true },
         new("shock", "a shock absorber", ["suspension"], Shock) { IsMirrorable = true },
         new("coil-spring", "a coil spring", ["suspension"], Coil) { IsMirrorable = true },
-        new("leaf-spring", "a leaf spring", ["suspension"], FromAxle),
         new("anti-roll-bar", "an anti-roll bar", ["suspension", "arm"], Chain),
         new("knuckle", "a steering knuckle", ["suspension"], Chain, Box, Scanned),
         new("driveshaft", "a driveshaft", ["driveline"], Shaft),
@@ -48,6 +47,7 @@ public static class PartKinds
         new("steering-stop", "a bolt and its pad that end the steering", ["stop"], SteeringStop),
         new("tire", "a tire", ["wheel"], FromAxle),
         new("wheel", "a wheel without its tire", ["wheel"], FromAxle),
+        new("leaf-spring", "a leaf spring", ["suspension"], FromAxle),
     ];
 
     /// <summary>All groups that a kind belongs to, in order of first use.</summary>
