@@ -61,10 +61,11 @@ internal static class AxlesReader
             : new LayoutPointsReader(layout, steeringField, barField, name, within, mirror, draft).Read(reader, measuredIn);
         Steering? steering = SteeringReader.Read(steeringField, layout, name, geometry, draft);
         ImmutableSortedDictionary<string, MeasuredLength>? figures = FiguresReader.Read(reader, layout, name, within, draft);
+        bool leaves = LeavesReader.Read(reader.Optional("leaves"), layout, name, geometry, figures, draft);
         Boxed<WrapRange?>? wrap = AxleWrapReader.Read(reader.Optional("axle-wrap"), layout, name, draft);
         if (mirror is not null && layout is FreeLayout) FileMessages.FreeIsNotMirrored(mirror.Place);
         AxleLinks.Read(reader, layout, name, geometry, draft);
-        bool isSound = AntiRollBarReader.Check(barField, layout, name, draft) && figures is not null && wrap is not null && (steering is not null || !steeringField.IsPresent);
+        bool isSound = AntiRollBarReader.Check(barField, layout, name, draft) && figures is not null && leaves && wrap is not null && (steering is not null || !steeringField.IsPresent);
         if (geometry is null || limits is not var (droopLimit, bumpLimit) || !isSound) return null;
         Within tape = Within.For(within, draft.FileWithin, Defaults.TapeMm, "a tape reading");
         if (AxleTies.Wheels(name, geometry, tape, reader.Node.Heading, draft) is not var (left, right)) return null;

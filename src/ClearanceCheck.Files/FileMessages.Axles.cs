@@ -50,6 +50,14 @@ internal static partial class FileMessages
         $"An axle winds up by some degrees each way, {NumberFormat.UpTo(AxleWrapReader.MostDegrees, 0)} at most.",
         "Write `axle-wrap: [-3 deg, 5 deg]`, nose up under drive negative and nose down under braking positive; `axle-wrap: none` leaves it out.");
 
+    public static void NoLeafSprings(Field leaves, AxleLayout layout) => leaves.Fault(
+        "file.no-leaf-springs", $"This is {layout.Meaning}: it has no leaf springs that `leaves` could describe.", "Leave `leaves` out; it goes with `layout: leaf-springs`.");
+
+    public static void StackThinnerThanLeaf(Field stack, Placed<LengthReading> thickness) => stack.Fault(
+        "file.stack-thinner-than-leaf",
+        $"All leaves together can't be thinner than the main leaf alone, which is typed as {VisibleText.Of(thickness.Span.Text)}.",
+        "Measure the whole pack beside the U-bolts for `stack`, and one leaf, the one with the eyes, for `thickness`; with a single leaf both are the same.");
+
     public static void StiffnessOutOfRange(Field field, SourceSpan typed, string least, string most) => field.Fault(
         "file.stiffness-out-of-range", $"`{VisibleText.Of(typed.Text)}` is out of range for a stiffness.", $"It lies between {least} and {most}; look at the sign, the digits and the unit.");
 

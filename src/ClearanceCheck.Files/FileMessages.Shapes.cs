@@ -26,7 +26,11 @@ internal static partial class FileMessages
         "file.other-form", $"`{key}` can't describe `{part.Id}` ({part.Kind.Meaning}).", $"Type {offer}.");
 
     public static void FromAxle(Field kind, string word) => kind.Fault(
-        "file.from-axle", $"A {word} is not typed among the parts: it comes from its axle.", "Write `wheel:` below the axle, with `tire` and `offset`; for the wheel's inner faces `barrel` too.");
+        "file.from-axle",
+        $"A {word} is not typed among the parts: it comes from its axle.",
+        word == "leaf-spring"
+            ? "Write `leaves: { width: 63 mm, thickness: 8 mm, stack: 42 mm }` below the axle, with the sizes of its packs; its layout is `leaf-springs`."
+            : "Write `wheel:` below the axle, with `tire` and `offset`; for the wheel's inner faces `barrel` too.");
 
     public static void MadeByAxle(DiagnosticBag bag, SourceSpan span, string id, string axle) => bag.Add(Diagnostic.Error(
         "file.made-by-axle", span, $"The axle {axle} makes a part `{id}` of its own, so this part can't have that id.", "Give it another id, or leave it out if it is the same thing."));

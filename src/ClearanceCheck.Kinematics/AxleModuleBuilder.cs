@@ -75,15 +75,17 @@ public static class AxleModuleBuilder
 
     private static SteeringLinkage? SteeringOf(Axle axle) => axle.Steering is { } steered ? SteeringCatalogue.Find(steered.Kind) : null;
 
-    // Tubes between two bodies of which at least one is the axle's own: each keeps its length, so it is a body that turns with the line.
+    // Pieces of the axle's leaf springs; and tubes between two bodies of which at least one is the axle's own: each keeps its length, so it is a body that turns with the line.
     private static IEnumerable<Follower> FollowersOf(Vehicle vehicle, Part part, ImmutableArray<string> bodies, ReadOnlyMemory<double> parameters)
     {
+        if (part.Form is PartForm.LeafSpring spring && bodies.Contains(spring.Seat.Body))
+            foreach (LeafPiece piece in LeafPieces.Of(part, parameters.Span, name => Math.Max(0, bodies.IndexOf(name)))) yield return piece;
         bool both = part.Form is PartForm.Shaft or PartForm.Shock { Sleeves: not null };
         if (!both && part.Form is not PartForm.Link) yield break;
         int first = AxleStops.Number(vehicle, bodies, part.Form.Ends[0].Body), second = AxleStops.Number(vehicle, bodies, part.Form.Ends[1].Body);
         if (first < 0 || second < 0 || first == second) yield break;
         Vector3d from = part.Form.Ends[0].At.At(parameters.Span), to = part.Form.Ends[1].At.At(parameters.Span);
-        yield return new Follower(AxleModule.FollowerName(part.Id, true), first, from, second, to);
-        if (both) yield return new Follower(AxleModule.FollowerName(part.Id, false), second, to, first, from);
+        yield return new LineFollower(AxleModule.FollowerName(part.Id, true), first, from, second, to);
+        if (both) yield return new LineFollower(AxleModule.FollowerName(part.Id, false), second, to, first, from);
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Kinematics.Layouts;
 using ClearanceCheck.Kinematics.Placing;
 using ClearanceCheck.Mechanics.Linkages;
 using ClearanceCheck.Vehicles;
@@ -50,6 +51,7 @@ public sealed class VehicleMotion
     public ImmutableArray<string> CarriersOf(Part part) => part.Form switch
     {
         PartForm.Link => [CarrierOf(part, true)],
+        PartForm.LeafSpring spring => [spring.Seat.Body, .. LeafPieces.Names(part.Id)],
         PartForm.Shock { Sleeves: not null } or PartForm.Shaft => [CarrierOf(part, true), CarrierOf(part, false)],
         _ when part.Form.Ends.IsEmpty => [part.Body],
         _ => [.. part.Form.Ends.Select(e => e.Body)],

@@ -78,6 +78,9 @@ public static class Defaults
     /// <summary>Half-width of such a length where nobody typed it, mm. A guess.</summary>
     public const double AssumedFigureMm = 25;
 
+    /// <summary>How far a leaf may lie up or down beside the arc of one curvature that it is taken for, mm: what tapered beams, integrated, differ from it, rounded up.</summary>
+    public const double LeafShapeMm = 3;
+
     /// <summary>How far an axle on leaf springs winds up where nobody typed it, nose up under drive, degrees.</summary>
     public const double WrapUpDegrees = 3;
 

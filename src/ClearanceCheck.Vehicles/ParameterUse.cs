@@ -42,6 +42,10 @@ public static class ParameterUse
         PartForm.BumpStop stop => [.. Of(stop.Frame.At), .. Of(stop.Axle.At), .. Of(stop.Height), .. Of(stop.Crush)],
         PartForm.LimitStrap strap => [.. Of(strap.Upper.At), .. Of(strap.Lower.At), .. Of(strap.Length), .. Of(strap.Stretch)],
         PartForm.SteeringStop stop => [.. Of(stop.First.At), .. Of(stop.Second.At)],
+        PartForm.LeafSpring leaf =>
+        [
+            .. leaf.Ends.SelectMany(e => Of(e.At)), .. Of(leaf.Clamp), .. Of(leaf.Width), .. Of(leaf.Thickness), .. Of(leaf.Stack), .. Of(leaf.Shape),
+        ],
         PartForm.Unshaped => [],
         _ => throw new System.Diagnostics.UnreachableException(),
     };

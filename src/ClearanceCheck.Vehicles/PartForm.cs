@@ -9,7 +9,7 @@ public abstract record PartForm
     {
     }
 
-    /// <summary>The places at which it is joined to two bodies; empty for a part that is fixed to one.</summary>
+    /// <summary>The places at which it is joined to two bodies, or a leaf spring to three; empty for a part that is fixed to one.</summary>
     public ImmutableArray<Place> Ends => this switch
     {
         Hose hose => [hose.Upper, hose.Lower],
@@ -20,6 +20,7 @@ public abstract record PartForm
         BumpStop stop => [stop.Frame, stop.Axle],
         LimitStrap strap => [strap.Upper, strap.Lower],
         SteeringStop stop => [stop.First, stop.Second],
+        LeafSpring leaf => [leaf.FixedEye, leaf.Seat, leaf.ShackleEye],
         _ => [],
     };
 
@@ -36,6 +37,7 @@ public abstract record PartForm
         BumpStop stop => stop with { Frame = place(stop.Frame), Axle = place(stop.Axle) },
         LimitStrap strap => strap with { Upper = place(strap.Upper), Lower = place(strap.Lower) },
         SteeringStop stop => stop with { First = place(stop.First), Second = place(stop.Second) },
+        LeafSpring leaf => leaf with { FixedEye = place(leaf.FixedEye), Seat = place(leaf.Seat), ShackleEye = place(leaf.ShackleEye) },
         _ => throw new InvalidOperationException("The form has no ends."),
     };
 
@@ -144,6 +146,15 @@ public abstract record PartForm
     /// <summary>A bolt and the pad it meets when the wheels are steered, on the knuckle and the axle or the other way round; measured with the wheels straight ahead.</summary>
     /// <remarks>It ends the steering when the gap along the line between both, which rides on the first body, is closed and the stop has given its mm.</remarks>
     public sealed record SteeringStop(Place First, Place Second) : PartForm;
+
+    /// <summary>A leaf spring between an eye on the frame and one on a shackle, clamped to its axle in between; it bends as its axle's layout says.</summary>
+    /// <param name="Seat">The middle of the main leaf at the centre pin.</param>
+    /// <param name="Clamp">How long it is held flat.</param>
+    /// <param name="Thickness">Of the main leaf, which is uppermost.</param>
+    /// <param name="Stack">Of all leaves together.</param>
+    /// <param name="Shape">How far it may lie beside the shape that the layout gives it, up and down: zero, as uncertain as that shape.</param>
+    public sealed record LeafSpring(
+        Place FixedEye, Place Seat, Place ShackleEye, MeasuredLength Clamp, MeasuredLength Width, MeasuredLength Thickness, MeasuredLength Stack, MeasuredLength Shape) : PartForm;
 
     /// <summary>A part of which nothing is known but its body: only gaps that were read to it directly speak of it.</summary>
     public sealed record Unshaped : PartForm;

@@ -45,6 +45,6 @@ public enum PartFormKind
     /// <summary>Nothing but a body: gaps to it were read directly.</summary>
     Unshaped,
 
-    /// <summary>Comes from the axle's wheel, not from a part of the file.</summary>
+    /// <summary>Comes from the axle, its wheel or its leaf springs, not from a part of the file.</summary>
     FromAxle,
 }

@@ -47,6 +47,7 @@ public static class PartKinds
         new("steering-stop", "a bolt and its pad that end the steering", ["stop"], SteeringStop),
         new("tire", "a tire", ["wheel"], FromAxle),
         new("wheel", "a wheel without its tire", ["wheel"], FromAxle),
+        new("leaf-spring", "a leaf spring", ["suspension"], FromAxle),
     ];
 
     /// <summary>All groups that a kind belongs to, in order of first use.</summary>

@@ -34,8 +34,9 @@ public sealed class EveryFormTests
     {
         string[] forms = [.. typeof(PartForm).GetNestedTypes().Select(t => t.Name).Order(StringComparer.Ordinal)];
 
-        // The stops that only a steered axle has, and straps, stand in an example of their own.
-        Vehicle.Parts.Concat(LayoutExample.Of("three-link").Vehicle.Parts).Select(p => p.Form.GetType().Name).Distinct().Order(StringComparer.Ordinal).ShouldBe(forms);
+        // The stops that only a steered axle has, straps and leaf springs stand in examples of their own.
+        string[] others = ["three-link", "leaf-spring-packs"];
+        Vehicle.Parts.Concat(others.SelectMany(o => LayoutExample.Of(o).Vehicle.Parts)).Select(p => p.Form.GetType().Name).Distinct().Order(StringComparer.Ordinal).ShouldBe(forms);
     }
 
     [Fact]

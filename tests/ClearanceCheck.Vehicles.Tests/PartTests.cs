@@ -25,10 +25,11 @@ public sealed class PartTests
             Part("limit-strap", new PartForm.LimitStrap(Place(), Place(), Length("strap"), Length("stretch"))),
             Part("steering-stop", new PartForm.SteeringStop(Place(), Place())),
             Part("coil-spring", new PartForm.Coil(Place(), Place(), Length("coil-od"), Length("wire"), 6) { SolidHeight = Length("solid"), FreeLength = Length("free") }),
+            Part("leaf-spring", Leaves()),
         ];
 
         parts.SelectMany(ParameterUse.Of).Order().ShouldBe(Enumerable.Range(0, builder.Build().Count));
-        parts.Select(ParameterUse.IsStop).ShouldBe([false, false, true, true, false, false, false, false, false, false, true, true, true, true]);
+        parts.Select(ParameterUse.IsStop).ShouldBe([false, false, true, true, false, false, false, false, false, false, true, true, true, true, false]);
     }
 
     [Fact]
@@ -95,6 +96,7 @@ public sealed class PartTests
             new PartForm.BumpStop(Place(), Place(), Length("height"), Length("crush")),
             new PartForm.LimitStrap(Place(), Place(), Length("strap"), Length("stretch")),
             new PartForm.SteeringStop(Place(), Place()),
+            Leaves(),
         ];
 
         foreach (PartForm form in forms)
@@ -116,6 +118,8 @@ public sealed class PartTests
     {
         PartKinds.All.Where(k => k.IsMirrorable).Select(k => k.Id).ShouldBe(["link", "shock", "coil-spring", "bump-stop", "limit-strap"]);
     }
+
+    private PartForm.LeafSpring Leaves() => new(Place(), Place(), Place(), Length("clamp"), Length("leaf-width"), Length("leaf"), Length("stack"), Length("shape"));
 
     [Fact]
     public void Travel_of_the_measured_state_is_what_the_fender_came_nearer_since()

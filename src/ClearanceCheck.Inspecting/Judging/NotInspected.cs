@@ -30,7 +30,7 @@ internal static class NotInspected
             .. ReadingsLeft.List(vehicle, measured, measurements),
             .. UncoveredPairs(motion, measured),
             .. vehicle.Parts.Where(p => !PartShapes.HasShape(p)).Select(p => new NotInspectedItem($"What {p.Name} touches", PartShapes.WhyNone(p))),
-            .. vehicle.Axles.Where(a => !vehicle.Parts.Any(p => p.Form is PartForm.Link && p.Id.StartsWith(a.Name + "-", StringComparison.Ordinal))).Select(a => new NotInspectedItem(
+            .. vehicle.Axles.Where(a => !vehicle.Parts.Any(p => p.Form is PartForm.Link or PartForm.LeafSpring && p.Id.StartsWith(a.Name + "-", StringComparison.Ordinal))).Select(a => new NotInspectedItem(
                 $"The links of the {a.Name} axle ({LayoutCatalogue.Find(a.Layout)!.Meaning})", "the file does not say how thick they are; what they touch was not checked")),
             new NotInspectedItem("Heat", "no temperature was estimated; only distances were checked"),
             new NotInspectedItem(

@@ -13,7 +13,8 @@ namespace ClearanceCheck.Kinematics.Layouts;
 /// </remarks>
 public sealed class LeafSpringLayout : AxleLayout
 {
-    private const string Clamp = "clamp-length";
+    /// <summary>The figure that says how long the leaf is held flat.</summary>
+    public const string ClampLength = "clamp-length";
 
     public override string Id => "leaf-springs";
 
@@ -31,7 +32,7 @@ public sealed class LeafSpringLayout : AxleLayout
     ];
 
     public override ImmutableArray<LayoutFigure> Figures { get; } =
-        [new(Clamp, "how long the leaf is held flat between the U-bolts, outside to outside", 120, 20, 400)];
+        [new(ClampLength, "how long the leaf is held flat between the U-bolts, outside to outside", 120, 20, 400)];
 
     public override ImmutableArray<string> Steerings => SteeringCatalogue.Ids;
 
@@ -47,13 +48,27 @@ public sealed class LeafSpringLayout : AxleLayout
             string side = Side(left);
             Vector3d eye = places.At($"spring-eye-{side}-frame"), pin = places.At($"spring-centre-pin-{side}");
             Vector3d pivot = places.At($"shackle-{side}-frame"), end = places.At($"shackle-{side}-spring");
-            int axle = places.Body("axle"), shackle = places.Body($"shackle-{side}");
-            Vector3d along = Tangent(eye, pin, end), half = along * (0.5 * places.Figure(Clamp));
-            Vector3d across = Vector3d.Cross(Vector3d.UnitZ, along).NormalizedOr(Vector3d.UnitY);
+            int shackle = places.Body($"shackle-{side}");
+            Vector3d across = Vector3d.Cross(Vector3d.UnitZ, Tangent(eye, pin, end)).NormalizedOr(Vector3d.UnitY);
             yield return new Joint.Hinge($"shackle-{side}", 0, shackle, pivot, across);
-            yield return Leaf($"{side} spring, fixed half", axle, pin - half, -along, 0, eye);
-            yield return Leaf($"{side} spring, shackle half", axle, pin + half, along, shackle, end);
+            foreach (Joint.Leaf half in HalvesOf($"{side} spring", (places.Body("axle"), pin), eye, (shackle, end), places.Figure(ClampLength))) yield return half;
         }
+    }
+
+    /// <summary>Both halves of a spring, from its clamp to the fixed eye and to the shackle's.</summary>
+    /// <param name="name">What the spring is called.</param>
+    /// <param name="seat">The axle's number and the middle of the main leaf at the centre pin.</param>
+    /// <param name="eye">The middle of the fixed eye.</param>
+    /// <param name="end">The shackle's number and the middle of the eye that it carries.</param>
+    /// <param name="clampMm">How long the leaf is held flat.</param>
+    internal static Joint.Leaf[] HalvesOf(string name, (int Body, Vector3d Pin) seat, Vector3d eye, (int Body, Vector3d Eye) end, double clampMm)
+    {
+        Vector3d along = Tangent(eye, seat.Pin, end.Eye), half = along * (0.5 * clampMm);
+        return
+        [
+            Leaf($"{name}, fixed half", seat.Body, seat.Pin - half, -along, 0, eye),
+            Leaf($"{name}, shackle half", seat.Body, seat.Pin + half, along, end.Body, end.Eye),
+        ];
     }
 
     /// <summary>Torque about the axle for one radian of wind-up, both springs, N mm: 4 E I / a of each half.</summary>
@@ -65,7 +80,7 @@ public sealed class LeafSpringLayout : AxleLayout
     });
 
     // Of the circle through both eyes and the pin, near enough: the chords' directions, each with the other's length as weight.
-    private static Vector3d Tangent(Vector3d eye, Vector3d pin, Vector3d end)
+    internal static Vector3d Tangent(Vector3d eye, Vector3d pin, Vector3d end)
     {
         Vector3d first = pin - eye, second = end - pin;
         Vector3d mean = (first.NormalizedOr(Vector3d.UnitX) * second.Length) + (second.NormalizedOr(Vector3d.UnitX) * first.Length);

@@ -156,7 +156,7 @@ internal sealed class BlockMap(LinkageMotion motion)
     }
 
     private MotionJet<T>[] WithFollowers<T>(MotionJet<T>[] jets)
-        where T : unmanaged, IReal<T> => [.. jets, .. motion.Followers.Select(f => FollowerJet.Of<T>(f, jets))];
+        where T : unmanaged, IReal<T> => [.. jets, .. motion.Followers.Select(f => f.Jet<T>(jets))];
 
     // The blocks that a cell meets: the one that holds it, or all that it spans.
     private List<DyadicCell> BlocksOver(DyadicCell cell)

@@ -1,39 +1,22 @@
 using ClearanceCheck.Geometry;
+using ClearanceCheck.Mechanics.Numbers;
 
 namespace ClearanceCheck.Mechanics.Linkages;
 
-/// <summary>A rigid body whose place two points of other bodies decide: a shock's tube or rod, half of a shaft, a link seen end to end.</summary>
-/// <remarks>
-/// Its first point stays joined to the first body. Its axis, measured from the first point to the second, turns by the shortest
-/// rotation, seen from the chassis, to where the second point is now: it may slide along the axis but does not spin about it.
-/// </remarks>
+/// <summary>A rigid body that no joint holds: the places of the linkage's bodies say where it is. A closed family.</summary>
 /// <param name="Name">What it is called.</param>
-/// <param name="FirstBody">The body that carries the first point: 0 or a moving body of the linkage.</param>
-/// <param name="FirstPoint">Where it is joined, measured state, mm.</param>
-/// <param name="SecondBody">The body that carries the point it reaches for: 0 or a moving body of the linkage.</param>
-/// <param name="SecondPoint">The point it reaches for, measured state, mm.</param>
-public sealed record Follower(string Name, int FirstBody, Vector3d FirstPoint, int SecondBody, Vector3d SecondPoint)
+public abstract record Follower(string Name)
 {
     /// <summary>Points nearer to each other than this give no direction, mm.</summary>
     public const double ShortestMm = 1e-6;
 
-    // Of one plus the cosine of the turn: within a tenth of a degree of a half turn no rotation is the shortest with any certainty.
-    private const double HalfTurn = 1e-6;
+    /// <summary>Why a linkage of so many bodies can't carry it; null when it can.</summary>
+    internal abstract string? Fault(int bodies);
 
-    /// <summary>The measured direction of the axis.</summary>
-    internal Vector3d Axis => (SecondPoint - FirstPoint) / (SecondPoint - FirstPoint).Length;
+    /// <summary>Where it is; the identity in the measured state. Null where it has no certain place.</summary>
+    internal abstract RigidMotion? Pose(ReadOnlySpan<RigidMotion> bodies);
 
-    /// <summary>Where it is, or null where its points coincide or its axis points back along the measured one.</summary>
-    /// <remarks>Shortest rotation of unit vectors a to b as a quaternion: (1 + a.b, a x b), scaled to length one. Textbook, from memory.</remarks>
-    internal RigidMotion? Pose(ReadOnlySpan<RigidMotion> bodies)
-    {
-        Vector3d at = bodies[FirstBody].Apply(FirstPoint), reach = bodies[SecondBody].Apply(SecondPoint) - at;
-        double length = reach.Length;
-        if (!(length > ShortestMm)) return null;
-        Vector3d before = Axis, now = reach / length, turn = Vector3d.Cross(before, now);
-        double scalar = 1 + Vector3d.Dot(before, now);
-        if (!(scalar > HalfTurn)) return null;
-        var rotation = Rotation.Normalized(scalar, turn.X, turn.Y, turn.Z);
-        return new RigidMotion(rotation, at - rotation.Apply(FirstPoint));
-    }
+    /// <summary>Its place with derivatives, from those of the linkage's bodies; parts without bounds where it may have no place.</summary>
+    internal abstract MotionJet<T> Jet<T>(ReadOnlySpan<MotionJet<T>> bodies)
+        where T : unmanaged, IReal<T>;
 }

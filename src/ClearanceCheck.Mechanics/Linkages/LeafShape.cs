@@ -56,6 +56,9 @@ public static class LeafShape
     /// <param name="lengthMm">The leaf's length.</param>
     public static double Curvature(double up, double lengthMm) => 2 * Turn(new Real(up), lengthMm).Value / (lengthMm * lengthMm);
 
+    /// <summary>The largest curvature that a leaf may have, 1/mm: beyond it nothing is known of it.</summary>
+    internal static double MostCurvature(double lengthMm) => Curvature(Math.Sqrt(Steepest) * lengthMm * (1 - 1e-12), lengthMm) * (1 + 1e-9);
+
     /// <summary>A point of a leaf in a pose, chassis frame, mm.</summary>
     /// <param name="leaf">The leaf.</param>
     /// <param name="bodies">Places of the linkage's bodies.</param>
@@ -127,7 +130,8 @@ public static class LeafShape
         return sum;
     }
 
-    private static (Vector3d X, Vector3d Y, Vector3d Z) Axes(Joint.Leaf leaf)
+    /// <summary>The clamp's axes as measured: along the leaf, across it and up.</summary>
+    internal static (Vector3d X, Vector3d Y, Vector3d Z) Axes(Joint.Leaf leaf)
     {
         Vector3d x = leaf.Along.NormalizedOr(Vector3d.UnitX), y = Vector3d.Cross(leaf.Up, x).NormalizedOr(Vector3d.UnitY);
         return (x, y, Vector3d.Cross(x, y));

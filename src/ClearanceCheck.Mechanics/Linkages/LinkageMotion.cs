@@ -37,10 +37,10 @@ public sealed class LinkageMotion : IMovingSystem
     /// <param name="box">Its settings.</param>
     /// <param name="stops">What cuts them.</param>
     /// <param name="followers">Bodies that follow the linkage's; they are numbered after those, in order.</param>
-    /// <exception cref="ArgumentException">A follower rides on a body that is not the linkage's, or its two points are one.</exception>
+    /// <exception cref="ArgumentException">A follower rides on a body that is not the linkage's, or has no place as it was measured.</exception>
     public LinkageMotion(Linkage linkage, PoseBox box, ImmutableArray<Stop> stops, ImmutableArray<Follower> followers)
     {
-        foreach (Follower follower in followers) Check(follower, linkage);
+        if (followers.Select(f => f.Fault(linkage.Bodies.Length)).FirstOrDefault(f => f is not null) is { } fault) throw new ArgumentException(fault, nameof(followers));
         (Linkage, Box, Stops, Followers) = (linkage, box, stops, followers);
         solver = new LinkageSolver(linkage);
         blocks = new BlockMap(this);
@@ -150,16 +150,7 @@ public sealed class LinkageMotion : IMovingSystem
     /// <summary>The places of the linkage's own bodies in a solved pose, without its followers.</summary>
     internal RigidMotion[] LinkageBodies(SolvedPose pose) => pose.Bodies.Span[..Linkage.Bodies.Length].ToArray();
 
-    private static void Check(Follower follower, Linkage linkage)
-    {
-        int bodies = linkage.Bodies.Length;
-        if (follower.FirstBody < 0 || follower.FirstBody >= bodies || follower.SecondBody < 0 || follower.SecondBody >= bodies)
-            throw new ArgumentException($"{follower.Name} rides on a body that the linkage does not have.", nameof(follower));
-        if (!((follower.SecondPoint - follower.FirstPoint).Length > Follower.ShortestMm))
-            throw new ArgumentException($"The two points of {follower.Name} are one.", nameof(follower));
-    }
-
-    // A follower without a direction leaves the pose without an answer: nothing may be called clear there.
+    // A follower without a place leaves the pose without an answer: nothing may be called clear there.
     private SolvedPose WithFollowers(RigidMotion[] bodies)
     {
         if (Followers.IsEmpty) return new SolvedPose(PoseAnswerKind.Solved, bodies);

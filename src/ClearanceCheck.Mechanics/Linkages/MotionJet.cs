@@ -35,6 +35,20 @@ internal readonly record struct MotionJet<T>(
         return Place + (ColumnX * Taylor2<T>.From(arm.X)) + (ColumnY * Taylor2<T>.From(arm.Y)) + (ColumnZ * Taylor2<T>.From(arm.Z));
     }
 
+    /// <summary>The path of a point that itself moves in the body.</summary>
+    public Vector3<Taylor2<T>> Apply(Vector3<Taylor2<T>> point) => Place + Direction(point - Column(Centre));
+
+    /// <summary>A direction that itself turns in the body.</summary>
+    public Vector3<Taylor2<T>> Direction(Vector3<Taylor2<T>> v) => (ColumnX * v.X) + (ColumnY * v.Y) + (ColumnZ * v.Z);
+
+    /// <summary>A direction of the body as seen from another moving body.</summary>
+    public Vector3<Taylor2<T>> DirectionInFrame(in MotionJet<T> frame, Vector3d direction)
+    {
+        Vector3<Taylor2<T>> now = Direction(Column(direction));
+        return new Vector3<Taylor2<T>>(
+            Vector3<Taylor2<T>>.Dot(frame.ColumnX, now), Vector3<Taylor2<T>>.Dot(frame.ColumnY, now), Vector3<Taylor2<T>>.Dot(frame.ColumnZ, now));
+    }
+
     /// <summary>The same point's path as seen from another moving body.</summary>
     public Vector3<Taylor2<T>> ApplyInFrame(in MotionJet<T> frame, Vector3d point)
     {

@@ -31,7 +31,7 @@ internal static class ChainCut
     }
 
     // The parts of a segment outside all balls, as parameters.
-    private static List<(double From, double To)> OutsideParts(Vector3d a, Vector3d b, ImmutableArray<JoinedPlace> places)
+    internal static List<(double From, double To)> OutsideParts(Vector3d a, Vector3d b, ImmutableArray<JoinedPlace> places)
     {
         var open = new List<(double From, double To)> { (0, 1) };
         Vector3d d = b - a;

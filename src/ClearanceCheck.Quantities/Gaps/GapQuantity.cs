@@ -11,6 +11,9 @@ namespace ClearanceCheck.Quantities.Gaps;
 /// <remarks>Of two parts that overlap it is known how deep they do at least: one piece of one against one piece of the other.</remarks>
 public sealed class GapQuantity : Quantity
 {
+    // Tubes and rods of two shocks make four.
+    private const int MostMembers = 4;
+
     public override string Id => "gap";
 
     public override string Name => "gap";
@@ -47,19 +50,25 @@ public sealed class GapQuantity : Quantity
         Part[] parts = [request.First, request.Second!];
         List<Measurement> points = [];
         List<Measurement>[] anchored = [.. anchors.Select(_ => new List<Measurement>())];
-        foreach ((int i, int j, SweptSolid a, SweptSolid b) in MemberPairs(request, request.Motion.Parameters.Span))
+        double reach = PairPlan.Settings(request, request.Ceiling).ReachMm;
+        foreach ((int i, int j, SweptSolid a, SweptSolid b) in NearestFirst(MemberPairs(request, request.Motion.Parameters.Span), plan, out bool many))
         {
-            Extreme least = Least(request, plan, a, b);
-            Measurement own = ExtremeMeasurement.Of(request, plan, least, parts, mm => mm, (at, seen) => ValueOf(request, at, i, j, seen));
+            // Of many members those that stay farther off than any place that counts need no closer look; a direct reading shifts each its own way.
+            MeasureRequest asked = many && points.Count > 0 && anchors.IsEmpty
+                ? request with { Ceiling = Math.Min(request.Ceiling, points.Min(p => p.Value) + reach), IsRoughBeyondCeiling = true }
+                : request;
+            Extreme least = Least(asked, plan, a, b);
+            // Two members on one body of a moving pair, such as a leaf spring's clamp beside its axle's tube, never move against each other.
+            PairPlan moved = least.Basins.All(basin => basin.Pose.IsEmpty) && least.UnsolvedRegions == 0 ? new PairPlan(null) : plan;
+            Measurement own = ExtremeMeasurement.Of(asked, moved, least, parts, mm => mm, (at, seen) => ValueOf(request, at, i, j, seen));
             if (own.NotEvaluated is not null) return own with { Readings = [.. anchors.Select(r => r.Reading), .. notUsed] };
             points.Add(own);
             foreach ((Anchor anchor, List<Measurement> members) in anchors.Zip(anchored))
                 members.Add(ExtremeMeasurement.Of(
-                    request, plan, least, parts, mm => mm, (at, seen) => ValueOf(request, at, i, j, seen) + anchor.Shift(at), anchor.Indices));
+                    request, moved, least, parts, mm => mm, (at, seen) => ValueOf(request, at, i, j, seen) + anchor.Shift(at), anchor.Indices));
         }
 
         if (points.Count == 0) return new Measurement { NotEvaluated = "all of one part lies within the zone in which it is meant to touch" };
-        double reach = PairPlan.Settings(request, request.Ceiling).ReachMm;
         return Anchor.Chosen(MemberMeasurements.Merged(points, reach), [.. anchored.Select(a => MemberMeasurements.Merged(a, reach))], anchors, notUsed);
     }
 
@@ -95,6 +104,16 @@ public sealed class GapQuantity : Quantity
             for (int j = 0; j < b.Length; j++)
                 if (a[i] is { } one && b[j] is { } other) pairs.Add((i, j, one.Swept, other.Swept));
         return pairs;
+    }
+
+    // Those that are nearest in the middle of the travel first: what is found there spares the others.
+    private static IEnumerable<(int First, int Second, SweptSolid A, SweptSolid B)> NearestFirst(
+        List<(int First, int Second, SweptSolid A, SweptSolid B)> pairs, PairPlan plan, out bool many)
+    {
+        many = pairs.Count > MostMembers;
+        if (!many || plan.Module is not { } module || module.Motion.At(DyadicCell.Whole(module.Motion.Box.Dimensions).Center(module.Motion.Box.Dimensions)) is not { IsSolved: true } middle)
+            return pairs;
+        return pairs.OrderBy(p => Sweep.GapAt(p.A, p.B, middle));
     }
 
     private static double ValueOf(MeasureRequest request, Snapshot at, int first, int second, Basin seen)

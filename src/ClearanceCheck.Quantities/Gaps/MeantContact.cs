@@ -29,6 +29,11 @@ public static class MeantContact
                 Add(coil.Lower, Math.Sqrt((across * across) + (4 * wire * wire)), "lower seat", parameters);
                 Add(coil.Upper, Math.Sqrt((across * across) + (4 * wire * wire)), "upper seat", parameters);
                 break;
+            case PartForm.LeafSpring spring:
+                Add(spring.FixedEye, Radius(spring.Thickness.At(parameters)), "fixed eye", parameters);
+                Add(spring.Seat, (spring.Clamp.At(parameters) / 2) + Defaults.JoinedEndMm, "clamp", parameters);
+                Add(spring.ShackleEye, Radius(spring.Thickness.At(parameters)), "shackle eye", parameters);
+                break;
             default:
                 double thickest = Thickest(part.Form, parameters);
                 for (int i = 0; i < part.Form.Ends.Length; i++) Add(part.Form.Ends[i], Radius(thickest), EndWords(part.Form, i), parameters);
@@ -68,10 +73,18 @@ public static class MeantContact
         SweptSolid? left = member.Swept switch
         {
             RigidSolid { Solid: CapsuleChain chain } rigid => ChainCut.Outside(chain, places) is { } rest ? rigid with { Solid = rest } : null,
+            RigidSolid { Solid: Plank plank } rigid => Outside(plank, places) is { } rest ? rigid with { Solid = rest } : null,
             BlendedChain wire => Outside(wire, places),
             _ => member.Swept,
         };
         return left is null ? null : member with { Swept = left };
+    }
+
+    // From the first to the last place of its line outside all balls: what lies between two such places stays.
+    private static Plank? Outside(Plank plank, ImmutableArray<JoinedPlace> places)
+    {
+        List<(double From, double To)> open = ChainCut.OutsideParts(plank.From, plank.To, places);
+        return open.Count == 0 ? null : plank.Between(open.Min(o => o.From), open.Max(o => o.To));
     }
 
     // Shares grow along each helix, so what is near a seat is cut where the wire begins and ends: the points in between stay.

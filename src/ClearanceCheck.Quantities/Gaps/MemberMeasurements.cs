@@ -19,7 +19,7 @@ internal static class MemberMeasurements
             Cells = members.Sum(m => m.Cells),
             RefusedAtRoot = members.All(m => m.RefusedAtRoot),
             BudgetSpent = members.Any(m => m.BudgetSpent),
-            Module = members[0].Module,
+            Module = members.Select(m => m.Module).FirstOrDefault(m => m is not null),
         };
     }
 }

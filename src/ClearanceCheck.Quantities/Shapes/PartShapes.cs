@@ -41,6 +41,7 @@ public static class PartShapes
         PartForm.Link link => [Between(part, atFirst: true, link.OutsideDiameter, null, motion, parameters)],
         PartForm.Shock { Sleeves: { } sleeves } => Sleeved(part, sleeves, motion, parameters),
         PartForm.Shaft shaft => Sleeved(part, shaft.Sleeves, motion, parameters),
+        PartForm.LeafSpring spring => LeafSpringShape.Of(part, spring, motion, parameters),
         PartForm.Coil coil => [CoilShape.Of(coil, motion, parameters)],
         PartForm.Hose or PartForm.BumpStop or PartForm.LimitStrap or PartForm.SteeringStop or PartForm.Unshaped or PartForm.Shock => [],
         _ => throw new System.Diagnostics.UnreachableException(),

@@ -14,9 +14,9 @@ public sealed class FollowerTests(ITestOutputHelper output)
 
     private static readonly ImmutableArray<Follower> Followers =
     [
-        new("tube", 0, Top, 1, Bottom),
-        new("rod", 1, Bottom, 0, Top),
-        new("link", 0, LinkFrame, 1, LinkAxle),
+        new LineFollower("tube", 0, Top, 1, Bottom),
+        new LineFollower("rod", 1, Bottom, 0, Top),
+        new LineFollower("link", 0, LinkFrame, 1, LinkAxle),
     ];
 
     [Fact]
@@ -29,7 +29,7 @@ public sealed class FollowerTests(ITestOutputHelper output)
             SolvedPose pose = motion.At([draws.In(-120, 120), draws.In(-120, 120)]);
             for (int f = 0; f < motion.Followers.Length; f++)
             {
-                Follower follower = motion.Followers[f];
+                var follower = (LineFollower)motion.Followers[f];
                 Vector3d at = pose[follower.FirstBody].Apply(follower.FirstPoint), reach = pose[follower.SecondBody].Apply(follower.SecondPoint) - at;
                 Vector3d before = Unit(follower.SecondPoint - follower.FirstPoint), now = Unit(reach), normal = Vector3d.Cross(before, now);
                 double angle = Math.Atan2(normal.Length, Vector3d.Dot(before, now));
@@ -58,7 +58,7 @@ public sealed class FollowerTests(ITestOutputHelper output)
             int coordinate = draws.Whole(2), frame = i % 5, body = i / 5 % 5;
             Vector3d point = draws.Near(0, 300, 200, 500);
             MotionJet<Real>[] own = LinkageDerivatives.Along(motion.Linkage, motion.LinkageBodies(motion.At(at)), at, coordinate);
-            MotionJet<Real>[] jets = [.. own, .. motion.Followers.Select(f => FollowerJet.Of<Real>(f, own))];
+            MotionJet<Real>[] jets = [.. own, .. motion.Followers.Select(f => f.Jet<Real>(own))];
             Vector3<Taylor2<Real>> path = RelativePath.Of<Real>(motion.Followers, jets, frame, body, point);
             Vector3d before = Path(-H), here = Path(0), after = Path(H);
 
@@ -158,7 +158,7 @@ public sealed class FollowerTests(ITestOutputHelper output)
             ["chassis", "crank"],
             [new Joint.Hinge("pivot", 0, 1, Vector3d.Zero, Vector3d.UnitY), new Joint.Travel("pin", 1, new(100, 0, 0), 0, 0)],
             1);
-        var motion = new LinkageMotion(linkage!, new PoseBox([new("pin", false, -80, 80)]), [], [new("rod", 1, new(100, 0, 0), 0, new(500, 0, 0))]);
+        var motion = new LinkageMotion(linkage!, new PoseBox([new("pin", false, -80, 80)]), [], [new LineFollower("rod", 1, new(100, 0, 0), 0, new(500, 0, 0))]);
         var bounds = new Curvature[1];
         const int Quarter = DyadicPose.Denominator / 4;
         for (int block = 0; block < 4; block++)
@@ -175,7 +175,7 @@ public sealed class FollowerTests(ITestOutputHelper output)
     [Fact]
     public void A_follower_between_two_points_of_the_chassis_stands_still()
     {
-        var motion = new LinkageMotion(ThreeLinkAxle.Linkage(), ThreeLinkAxle.Motion().Box, [], [new("brace", 0, Top, 0, LinkFrame)]);
+        var motion = new LinkageMotion(ThreeLinkAxle.Linkage(), ThreeLinkAxle.Motion().Box, [], [new LineFollower("brace", 0, Top, 0, LinkFrame)]);
         var bounds = new Curvature[2];
 
         RigidMotion pose = motion.At([100, -40])[2];
@@ -187,7 +187,7 @@ public sealed class FollowerTests(ITestOutputHelper output)
     [Fact]
     public void A_follower_whose_points_may_meet_has_no_bound_but_takes_none_from_the_axle()
     {
-        var motion = new LinkageMotion(ThreeLinkAxle.Linkage(), ThreeLinkAxle.Motion().Box, [], [new("short", 0, new(60, 520, 30), 1, new(60, 520, 20))]);
+        var motion = new LinkageMotion(ThreeLinkAxle.Linkage(), ThreeLinkAxle.Motion().Box, [], [new LineFollower("short", 0, new(60, 520, 30), 1, new(60, 520, 20))]);
         var bounds = new Curvature[2];
 
         motion.Curvatures(DyadicCell.Whole(2), 0, 2, [Top], bounds).ShouldBe(CurvatureBasis.Unknown);
@@ -199,7 +199,7 @@ public sealed class FollowerTests(ITestOutputHelper output)
     [Fact]
     public void A_follower_without_a_direction_leaves_the_pose_without_an_answer()
     {
-        var follower = new Follower("post", 0, new(0, 0, 50), 1, new(0, 0, 0));
+        var follower = new LineFollower("post", 0, new(0, 0, 50), 1, new(0, 0, 0));
         RigidMotion Lifted(double mm) => new(Rotation.Identity, new(0, 0, mm));
 
         follower.Pose([RigidMotion.Identity, Lifted(49)]).ShouldNotBeNull();
@@ -210,7 +210,7 @@ public sealed class FollowerTests(ITestOutputHelper output)
             [new Joint.Hinge("pivot", 0, 1, Vector3d.Zero, Vector3d.UnitY), new Joint.Travel("pin", 1, new(100, 0, 0), 0, 0)],
             1);
         // The crank's pin at 60 mm of height is at (80, 0, 60): there the follower's two points meet.
-        var motion = new LinkageMotion(linkage!, new PoseBox([new("pin", false, -80, 80)]), [], [new("rod", 0, new(80, 0, 60), 1, new(100, 0, 0))]);
+        var motion = new LinkageMotion(linkage!, new PoseBox([new("pin", false, -80, 80)]), [], [new LineFollower("rod", 0, new(80, 0, 60), 1, new(100, 0, 0))]);
 
         motion.At([60]).Answer.ShouldBe(PoseAnswerKind.NotSolved);
         motion.At([59]).Answer.ShouldBe(PoseAnswerKind.Solved);
@@ -236,7 +236,7 @@ public sealed class FollowerTests(ITestOutputHelper output)
     public void A_follower_on_another_follower_or_without_length_is_refused()
     {
         LinkageMotion plain = ThreeLinkAxle.Motion();
-        foreach (Follower wrong in (Follower[])[new("f", 2, Top, 0, Bottom), new("f", 0, Top, -1, Bottom), new("f", 0, Top, 1, Top)])
+        foreach (LineFollower wrong in (LineFollower[])[new LineFollower("f", 2, Top, 0, Bottom), new LineFollower("f", 0, Top, -1, Bottom), new LineFollower("f", 0, Top, 1, Top)])
             Should.Throw<ArgumentException>(() => new LinkageMotion(plain.Linkage, plain.Box, [], [wrong]));
     }
 
@@ -248,7 +248,7 @@ public sealed class FollowerTests(ITestOutputHelper output)
             Linkage.Build(bodies, joints, coordinates).Linkage!,
             new PoseBox([new("left", false, -122, 122), new("right", false, -122, 122)]),
             [],
-            [new("tube", 0, top, 1, bottom), new("rod", 1, bottom, 0, top), new("link", 0, frame, 1, axle)]);
+            [new LineFollower("tube", 0, top, 1, bottom), new LineFollower("rod", 1, bottom, 0, top), new LineFollower("link", 0, frame, 1, axle)]);
     }
 
     private static Vector3d[] Bends(LinkageMotion motion, double[] at, int coordinate, double step, int frame, int body, Vector3d[] anchors)

@@ -3,14 +3,14 @@ using ClearanceCheck.Mechanics.Numbers;
 
 namespace ClearanceCheck.Mechanics.Linkages;
 
-/// <summary>A follower's place with its derivatives, from those of the bodies that carry it, in any kind of number.</summary>
+/// <summary>The place of a body on a line with its derivatives, from those of the bodies that carry it, in any kind of number.</summary>
 /// <remarks>
 /// Shortest rotation of a unit vector a to b: R e = e + v x e + v x (v x e) / (1 + c), v = a x b, c = a.b. Textbook, from memory;
 /// tested against Rodrigues' rotation about v. With intervals inside, a direction that may vanish or point back gives parts without bounds.
 /// </remarks>
-internal static class FollowerJet
+internal static class LineJet
 {
-    public static MotionJet<T> Of<T>(Follower follower, ReadOnlySpan<MotionJet<T>> bodies)
+    public static MotionJet<T> Of<T>(LineFollower follower, ReadOnlySpan<MotionJet<T>> bodies)
         where T : unmanaged, IReal<T>
     {
         Vector3<Taylor2<T>> at = bodies[follower.FirstBody].Apply(follower.FirstPoint);
@@ -26,7 +26,7 @@ internal static class FollowerJet
     }
 
     /// <summary>By how much the follower's two points are farther apart than measured, along its measured axis.</summary>
-    public static Vector3<Taylor2<T>> Extension<T>(Follower follower, ReadOnlySpan<MotionJet<T>> bodies)
+    public static Vector3<Taylor2<T>> Extension<T>(LineFollower follower, ReadOnlySpan<MotionJet<T>> bodies)
         where T : unmanaged, IReal<T>
     {
         Vector3<Taylor2<T>> reach = bodies[follower.SecondBody].Apply(follower.SecondPoint) - bodies[follower.FirstBody].Apply(follower.FirstPoint);
