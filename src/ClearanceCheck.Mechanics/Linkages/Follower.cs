@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Mechanics.Numbers;
 
@@ -9,6 +10,12 @@ public abstract record Follower(string Name)
 {
     /// <summary>Points nearer to each other than this give no direction, mm.</summary>
     public const double ShortestMm = 1e-6;
+
+    /// <summary>The bodies that its place depends on; the chassis may be among them.</summary>
+    internal abstract ImmutableArray<int> Carriers { get; }
+
+    /// <summary>The same in a linkage that numbers its bodies otherwise.</summary>
+    internal abstract Follower Renumbered(Func<int, int> body);
 
     /// <summary>Why a linkage of so many bodies can't carry it; null when it can.</summary>
     internal abstract string? Fault(int bodies);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Mechanics.Numbers;
 
@@ -42,6 +43,10 @@ public sealed record LeafPiece(string Name, Joint.Leaf Leaf, int Index) : Follow
     /// <param name="aboveMm">And above it.</param>
     public LeafPieceBox Box(double widthMm, double belowMm, double aboveMm) =>
         LeafPieceBox.Of(LeafShape.MeasuredLengthMm(Leaf), widthMm, belowMm, aboveMm);
+
+    internal override ImmutableArray<int> Carriers => [Leaf.SeatBody, Leaf.EyeBody];
+
+    internal override Follower Renumbered(Func<int, int> body) => this with { Leaf = Leaf with { SeatBody = body(Leaf.SeatBody), EyeBody = body(Leaf.EyeBody) } };
 
     internal override string? Fault(int bodies)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ClearanceCheck.Geometry;
 
 namespace ClearanceCheck.Mechanics.Linkages;
@@ -19,6 +20,10 @@ public sealed record LineFollower(string Name, int FirstBody, Vector3d FirstPoin
 
     /// <summary>The measured direction of the axis.</summary>
     internal Vector3d Axis => (SecondPoint - FirstPoint) / (SecondPoint - FirstPoint).Length;
+
+    internal override ImmutableArray<int> Carriers => [FirstBody, SecondBody];
+
+    internal override Follower Renumbered(Func<int, int> body) => this with { FirstBody = body(FirstBody), SecondBody = body(SecondBody) };
 
     internal override string? Fault(int bodies)
     {

@@ -111,12 +111,12 @@ public sealed class LinkageMotion : IMovingSystem
 
     public MovingPart? PartFor(IEnumerable<int> bodies)
     {
-        // A follower stands where the bodies stand that carry its two points.
-        ImmutableArray<int> own = [.. bodies.SelectMany(CarriersOf).Distinct().Order()];
+        // A follower stands where the bodies stand that carry it.
+        ImmutableArray<int> own = [.. bodies.SelectMany(b => CarriersOf(b)).Distinct().Order()];
         return partOfBodies.GetOrAdd(string.Join(' ', own), _ =>
         {
             if (PartOf(LinkagePart.Needed(Linkage, own)) is not var (part, motion)) return null;
-            IEnumerable<int> followers = Followers.Select((f, i) => (f, i)).Where(x => IsInside(part, x.f.FirstBody, x.f.SecondBody)).Select(x => Linkage.Bodies.Length + x.i);
+            IEnumerable<int> followers = Followers.Select((f, i) => (f, i)).Where(x => IsInside(part, x.f.Carriers)).Select(x => Linkage.Bodies.Length + x.i);
             return new MovingPart(motion, [.. part.Bodies, .. followers], part.Coordinates);
         });
     }
@@ -132,10 +132,10 @@ public sealed class LinkageMotion : IMovingSystem
     /// <summary>The proved parts that cover a cell; null where it is not proved.</summary>
     internal List<ProvedPart>? ProvedOver(in DyadicCell cell) => blocks.ProvedOver(cell);
 
-    private int[] CarriersOf(int body) =>
-        body < Linkage.Bodies.Length ? [body] : [Followers[body - Linkage.Bodies.Length].FirstBody, Followers[body - Linkage.Bodies.Length].SecondBody];
+    private ImmutableArray<int> CarriersOf(int body) =>
+        body < Linkage.Bodies.Length ? [body] : Followers[body - Linkage.Bodies.Length].Carriers;
 
-    private static bool IsInside(LinkagePart part, int first, int second) => part.Bodies.Contains(first) && part.Bodies.Contains(second);
+    private static bool IsInside(LinkagePart part, ImmutableArray<int> bodies) => bodies.All(b => part.Bodies.Contains(b));
 
     private LinkageMotion InMotion(LinkagePart part)
     {
@@ -143,8 +143,8 @@ public sealed class LinkageMotion : IMovingSystem
         return new LinkageMotion(
             part.Linkage,
             new PoseBox(part.Coordinates.Select(c => Box.Coordinates[c])),
-            [.. Stops.Where(s => IsInside(part, s.FirstBody, s.SecondBody)).Select(s => s with { FirstBody = Number(s.FirstBody), SecondBody = Number(s.SecondBody) })],
-            [.. Followers.Where(f => IsInside(part, f.FirstBody, f.SecondBody)).Select(f => f with { FirstBody = Number(f.FirstBody), SecondBody = Number(f.SecondBody) })]);
+            [.. Stops.Where(s => IsInside(part, [s.FirstBody, s.SecondBody])).Select(s => s with { FirstBody = Number(s.FirstBody), SecondBody = Number(s.SecondBody) })],
+            [.. Followers.Where(f => IsInside(part, f.Carriers)).Select(f => f.Renumbered(Number))]);
     }
 
     /// <summary>The places of the linkage's own bodies in a solved pose, without its followers.</summary>

@@ -53,7 +53,7 @@ internal sealed class MotionBlock
     }
 
     private MotionJet<Interval>[][] WithFollowers(ProvedPart part) =>
-        [.. part.Jets.Select(jets => (MotionJet<Interval>[])[.. jets, .. followers.Select(f => FollowerJet.Of<Interval>(f, jets))])];
+        [.. part.Jets.Select(jets => (MotionJet<Interval>[])[.. jets, .. followers.Select(f => f.Jet<Interval>(jets))])];
 
     private Curvature Bound(int coordinate, int frameBody, int body, ReadOnlySpan<Vector3d> anchors)
     {
