@@ -71,13 +71,13 @@ public static class Sweep
         (new GapObjective(0, new RigidSolid(0, first), new RigidSolid(1, second)).Evaluate([secondInFirst], out Witness witness), witness);
 
     // For a chord the ceiling is a length that no rule minds, and the floor one that is too long already, both from above.
-    private static SweepSettings Negative(SweepSettings settings) => settings with
+    internal static SweepSettings Negative(SweepSettings settings) => settings with
     {
         CeilingMm = double.IsInfinity(settings.CeilingMm) ? settings.CeilingMm : -settings.CeilingMm,
         FloorMm = double.IsInfinity(settings.FloorMm) ? settings.FloorMm : -settings.FloorMm,
     };
 
-    private static Extreme Still(ISweepObjective objective)
+    internal static Extreme Still(ISweepObjective objective)
     {
         Span<RigidMotion> still = stackalloc RigidMotion[objective.Tracks.Count];
         still.Fill(RigidMotion.Identity);
@@ -92,7 +92,7 @@ public static class Sweep
 
     private static Witness Swapped(Witness w) => new(w.SecondNode, w.FirstNode, w.OnSecond, w.OnFirst);
 
-    private static Extreme InVehicleFrame(IMovingSystem system, Extreme extreme, int frameBody) => frameBody == 0
+    internal static Extreme InVehicleFrame(IMovingSystem system, Extreme extreme, int frameBody) => frameBody == 0
         ? extreme
         : extreme with { Basins = [.. extreme.Basins.Select(b => b with { Witness = InVehicleFrame(b.Witness, system.At(b.Pose.AsSpan())[frameBody]) })] };
 
