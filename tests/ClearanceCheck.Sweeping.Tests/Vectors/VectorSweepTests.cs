@@ -4,6 +4,7 @@ using ClearanceCheck.Sweeping.Subspaces;
 using ClearanceCheck.Sweeping.Tests.Cases;
 using ClearanceCheck.Sweeping.Tests.Motions;
 using ClearanceCheck.Sweeping.Vectors;
+using ClearanceCheck.Sweeping.Views;
 
 namespace ClearanceCheck.Sweeping.Tests.Vectors;
 
@@ -171,6 +172,40 @@ public sealed class VectorSweepTests
         Sweep.LongestChord(slider, 0, Vector3d.Zero, 1, Vector3d.Zero, Settings).IsProvedEmpty.ShouldBeFalse();
     }
 
+    [Theory]
+    [InlineData(Kind.Bend)]
+    [InlineData(Kind.Angle)]
+    [InlineData(Kind.Near)]
+    public void No_pose_of_a_cell_lies_below_its_bound_and_broken_bounds_are_found_out(Kind kind)
+    {
+        Broken(kind, 1, false, 40).ShouldBe(0);
+        Broken(kind, 0.3, false, 120).ShouldBeGreaterThan(0);
+        Broken(kind, 1, true, 120).ShouldBeGreaterThan(0);
+    }
+
+    // Cells in which a pose lies below the bound, with less curvature or without one corner if so asked.
+    private static int Broken(Kind kind, double curvatureFactor, bool forgetsCorner, int cases)
+    {
+        int broken = 0;
+        for (ulong seed = 9000; seed < 9000 + (ulong)Long.Times(cases); seed++)
+        {
+            SweepCase pair = RandomCases.Draw(seed, linkages: false);
+            if (Question.Of(kind, pair, seed) is not { } question) continue;
+            var random = new SplitMix64(seed ^ 0xCE11);
+            IMovingSystem asked = new AlteredMotion(pair.System) { CurvatureFactor = curvatureFactor };
+            for (int i = 0; i < 8; i++)
+            {
+                PoseBox box = pair.System.Box;
+                DyadicCell? cell = i % 2 == 0
+                    ? CellAim.Anywhere(random, box.Dimensions)
+                    : CellAim.AtBottom(random, box, pose => question.At(pair.System.At(pose.AsSpan())), 4);
+                if (cell is { } found && question.Bound(asked, found, forgetsCorner) is { } bound && question.SampledIn(pair.System, found, random) < bound - 1e-7) broken++;
+            }
+        }
+
+        return broken;
+    }
+
     private static double Degrees(double rad) => rad * 180 / Math.PI;
 
     public enum Kind
@@ -181,8 +216,38 @@ public sealed class VectorSweepTests
     }
 
     /// <summary>What is made least, by the sweep and pose by pose.</summary>
-    private sealed record Question(Func<IMovingSystem, Extreme> Least, Func<SolvedPose, double> At)
+    private sealed record Question(Func<IMovingSystem, Extreme> Least, Func<ISweepObjective> Objective, Func<SolvedPose, double> At)
     {
+        // Null for a cell that is out of reach.
+        public double? Bound(IMovingSystem system, in DyadicCell cell, bool forgetsCorner)
+        {
+            ISweepObjective objective = Objective();
+            var loader = new CellLoader(system, objective);
+            if (loader.Load(cell) != LoadResult.Loaded) return null;
+            int last = loader.Geometry.CornerCount - 1;
+            if (forgetsCorner)
+                foreach (TrackMotion track in loader.Geometry.Tracks) track.Corners[last] = track.Corners[last ^ 1];
+            var outcome = new CellOutcome();
+            outcome.Clear();
+            objective.Examine(loader.Geometry, objective.Root, double.PositiveInfinity, outcome);
+            return Math.Min(outcome.Bound, outcome.Settled);
+        }
+
+        public double SampledIn(IMovingSystem system, in DyadicCell cell, SplitMix64 random)
+        {
+            (double[] low, double[] high) = CellAim.Corners(system.Box, cell);
+            var space = new ReachableSpace(system);
+            double least = double.PositiveInfinity;
+            for (int i = 0; i < 60; i++)
+            {
+                double[] pose = [.. low.Zip(high, (a, b) => a + ((b - a) * Math.Clamp(random.In(-0.3, 1.3), 0, 1)))];
+                SolvedPose at = system.At(pose.AsSpan());
+                if (space.LeastReserve(at) >= 0) least = Math.Min(least, At(at));
+            }
+
+            return least;
+        }
+
         public static Question? Of(Kind kind, SweepCase pair, ulong seed)
         {
             var random = new SplitMix64(seed * 7919);
@@ -199,6 +264,7 @@ public sealed class VectorSweepTests
                 case Kind.Bend:
                     return new Question(
                         s => Negated(VectorSweep.LargestBend(s, a, axis, from, vector, Settings)),
+                        () => new BendObjective(a, axis, from, vector),
                         p => -Math.Min(90, Degrees(Math.Acos(Math.Clamp(Vector3d.Dot(axis, Now(p).NormalizedOr(axis)), -1, 1)))));
                 case Kind.Angle:
                     Vector3d across = axis.AnyPerpendicular().NormalizedOr(Vector3d.UnitY), turned = pair.Second.Anchors[0].AnyPerpendicular();
@@ -207,12 +273,13 @@ public sealed class VectorSweepTests
                     PlaneAngle one = new(1, vector, axis, across), two = new(-0.6, fixedOne, start, side);
                     return new Question(
                         s => VectorSweep.LeastAngle(s, a, [one, two], from, Settings),
+                        () => new PlaneAngleObjective(a, [one, two], from),
                         p => Degrees(Math.Atan2(Vector3d.Dot(across, Now(p)), Vector3d.Dot(axis, Now(p))))
                             - (0.6 * Degrees(Math.Atan2(Vector3d.Dot(side, Turned(p)), Vector3d.Dot(start, Turned(p))))));
 
                     Vector3d Turned(SolvedPose p) => p.Relative(a, b).ApplyToDirection(turned.NormalizedOr(Vector3d.UnitX));
                 default:
-                    return new Question(s => VectorSweep.ShortestChord(s, a, from, b, to, Settings), p => Now(p).Length);
+                    return new Question(s => VectorSweep.ShortestChord(s, a, from, b, to, Settings), () => new NearObjective(a, from, vector), p => Now(p).Length);
             }
         }
 
