@@ -1,5 +1,10 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Quantities.AngleDifferences;
+using ClearanceCheck.Quantities.Engagements;
 using ClearanceCheck.Quantities.Gaps;
+using ClearanceCheck.Quantities.JointAngles;
+using ClearanceCheck.Quantities.Preloads;
+using ClearanceCheck.Quantities.Reserves;
 using ClearanceCheck.Quantities.Slack;
 
 namespace ClearanceCheck.Quantities;
@@ -7,7 +12,17 @@ namespace ClearanceCheck.Quantities;
 /// <summary>All quantities by their word in rules: a new one is one folder and one line here.</summary>
 public sealed class QuantityCatalogue(ImmutableArray<Quantity> quantities)
 {
-    public static QuantityCatalogue Standard { get; } = new([new GapQuantity(), new HoseSlackQuantity()]);
+    public static QuantityCatalogue Standard { get; } = new(
+    [
+        new GapQuantity(),
+        new HoseSlackQuantity(),
+        new JointAngleQuantity(),
+        new AngleDifferenceQuantity(),
+        new EngagementQuantity(),
+        new ReserveQuantity(),
+        new OpenReserveQuantity(),
+        new PreloadQuantity(),
+    ]);
 
     public ImmutableArray<Quantity> All => quantities;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClearanceCheck.Mechanics.Poses;
 using ClearanceCheck.Quantities.Propagation;
 using ClearanceCheck.Quantities.Shapes;
+using ClearanceCheck.Quantities.Sets;
 using ClearanceCheck.Sweeping;
 using ClearanceCheck.Vehicles;
 
@@ -49,13 +50,13 @@ public sealed class GapQuantity : Quantity
         List<Measurement>[] anchored = [.. anchors.Select(_ => new List<Measurement>())];
         foreach ((int i, int j, SweptSolid a, SweptSolid b) in MemberPairs(request, request.Motion.Parameters.Span))
         {
-            Extreme least = Least(request, plan, a, b);
-            Measurement own = ExtremeMeasurement.Of(request, plan, least, parts, mm => mm, (at, seen) => ValueOf(request, at, i, j, seen));
+            (Extreme least, ImmutableArray<PoseSubset> subsets) = Least(request, plan, a, b);
+            Measurement own = ExtremeMeasurement.Of(request, plan, least, parts, mm => mm, (at, seen) => ValueOf(request, at, i, j, seen), null, subsets);
             if (own.NotEvaluated is not null) return own with { Readings = [.. anchors.Select(r => r.Reading), .. notUsed] };
             points.Add(own);
             foreach ((Anchor anchor, List<Measurement> members) in anchors.Zip(anchored))
                 members.Add(ExtremeMeasurement.Of(
-                    request, plan, least, parts, mm => mm, (at, seen) => ValueOf(request, at, i, j, seen) + anchor.Shift(at), anchor.Indices));
+                    request, plan, least, parts, mm => mm, (at, seen) => ValueOf(request, at, i, j, seen) + anchor.Shift(at), anchor.Indices, subsets));
         }
 
         if (points.Count == 0) return new Measurement { NotEvaluated = "all of one part lies within the zone in which it is meant to touch" };
@@ -80,9 +81,12 @@ public sealed class GapQuantity : Quantity
         return double.IsPositiveInfinity(least) ? double.NaN : least;
     }
 
-    private static Extreme Least(MeasureRequest request, PairPlan plan, SweptSolid a, SweptSolid b) => plan.Module is null
-        ? Sweep.StillGap(((RigidSolid)a).Solid, ((RigidSolid)b).Solid)
-        : Sweep.LeastGap(plan.Module.Motion, a, b, PairPlan.Settings(request, request.Ceiling) with { FloorMm = request.FloorMm });
+    private static SearchedSet Least(MeasureRequest request, PairPlan plan, SweptSolid a, SweptSolid b)
+    {
+        if (plan.Module is null) return new SearchedSet(Sweep.StillGap(((RigidSolid)a).Solid, ((RigidSolid)b).Solid), []);
+        SweepSettings settings = PairPlan.Settings(request, request.Ceiling) with { FloorMm = request.FloorMm };
+        return SetSearch.Run(request, plan.Module, isLeast: true, settings.ReachMm, system => Sweep.LeastGap(system, a, b, settings));
+    }
 
     // Members that are left of each part, by their numbers, so that the same two are found again with other parameters.
     private static List<(int First, int Second, SweptSolid A, SweptSolid B)> MemberPairs(MeasureRequest request, ReadOnlySpan<double> parameters)

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using ClearanceCheck.Kinematics;
 using ClearanceCheck.Kinematics.Placing;
 using ClearanceCheck.Mechanics.Poses;
+using ClearanceCheck.Quantities.Sets;
 using ClearanceCheck.Sweeping;
+using ClearanceCheck.Sweeping.Subspaces;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Quantities.Propagation;
@@ -29,12 +31,13 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
     /// <param name="value">The value to be made least, in a pose with given parameters.</param>
     /// <param name="also">Numbers that the value depends on beside those of the parts, the axle and its stops.</param>
     /// <returns>Null when a neighbouring pose can't be solved. An end of the travel looked at is named only where the value gets worse towards it.</returns>
+    /// <param name="subset">What was held when the pose was looked for; nothing where null.</param>
     public PoseUncertainty? At(
-        IReadOnlyList<Part> parts, ImmutableArray<double> pose, Func<Snapshot, double> value, IEnumerable<int>? also = null)
+        IReadOnlyList<Part> parts, ImmutableArray<double> pose, Func<Snapshot, double> value, IEnumerable<int>? also = null, PoseSubset? subset = null)
     {
         SolvedPose? solved = module?.Motion.At(pose.AsSpan());
         if (solved is { IsSolved: false }) return null;
-        if (Constraints(pose, solved, value) is not { } constraints) return null;
+        if (Constraints(pose, solved, value, subset ?? PoseSubset.Whole) is not { } constraints) return null;
         var variances = new SortedDictionary<int, double>();
         foreach (int index in Relevant(parts).Concat(also ?? []).Distinct().Order())
         {
@@ -49,7 +52,7 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
         List<Constraint> faces = [.. constraints.Where(c => c.Coordinate is not null && c.Multiplier > 0)];
         IEnumerable<Constraint> leaning = constraints.Where(c => c.Coordinate is null).Concat(faces);
         return new PoseUncertainty(
-            Math.Sqrt(total), Shares(variances, total), [.. leaning.Select(c => c.Name)], faces.Exists(c => module!.IsTravel(c.Coordinate!.Value)));
+            Math.Sqrt(total), Shares(variances, total), [.. leaning.Select(c => c.Name).Distinct()], subset is { EndsAtNoStop: true } || faces.Exists(c => module!.IsTravel(c.Coordinate!.Value)));
     }
 
     // Half the change of the least value when the parameter goes from one standard uncertainty below to one above.
@@ -82,11 +85,11 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
         return used;
     }
 
-    private List<Constraint>? Constraints(ImmutableArray<double> pose, SolvedPose? solved, Func<Snapshot, double> value)
+    private List<Constraint>? Constraints(ImmutableArray<double> pose, SolvedPose? solved, Func<Snapshot, double> value, PoseSubset subset)
     {
         if (module is null || solved is null) return [];
         var space = new ReachableSpace(module.Motion);
-        List<Constraint> active = [.. Stops(solved), .. Limits(pose)];
+        List<Constraint> active = [.. Stops(solved, subset), .. Limits(pose)];
         if (active.Count == 0) return active;
         ReadOnlyMemory<double> nominal = motion.Parameters;
         if (space.Slope(pose.AsSpan(), p => value(new Snapshot(nominal, module, p))) is not { } slope) return null;
@@ -97,20 +100,23 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
             else return null;
         }
 
+        // Along what is held inside its range no pose goes anywhere.
+        foreach (HeldCoordinate held in subset.Held.Where(h => !active.Exists(c => c.Coordinate == h.Coordinate)))
+            foreach (double[] own in active.Select(c => c.Slope).Append(slope)) own[held.Coordinate] = 0;
         Balance(slope, active);
         return active;
     }
 
-    private IEnumerable<Constraint> Stops(SolvedPose solved)
+    private IEnumerable<Constraint> Stops(SolvedPose solved, PoseSubset subset)
     {
-        ImmutableArray<Stop> stops = module!.Motion.Stops;
+        Stop[] stops = [.. subset.Stops(module!, motion.Parameters)];
         for (int j = 0; j < stops.Length; j++)
         {
             int number = j;
             if (stops[j].Reserve(solved.Relative(stops[j].FirstBody, stops[j].SecondBody)) > ActiveMm) continue;
             yield return new Constraint(stops[j].Name, s =>
             {
-                Stop stop = s.Module!.Motion.Stops[number];
+                Stop stop = subset.Stops(s.Module!, s.Parameters).ElementAt(number);
                 return stop.Reserve(s.Relative(stop.FirstBody, stop.SecondBody));
             });
         }
