@@ -12,6 +12,8 @@ public abstract class PosedQuantity : Quantity
 {
     public override bool IsOfPair => false;
 
+    public override bool IsDrawn => false;
+
     /// <summary>Places within this of the worst are kept, and the search ends within a tenth of it: in the quantity's unit.</summary>
     private protected virtual double Reach => Unit == QuantityUnit.Degree ? 1 : 5;
 
