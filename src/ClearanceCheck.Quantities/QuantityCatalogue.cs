@@ -3,9 +3,12 @@ using ClearanceCheck.Quantities.AngleDifferences;
 using ClearanceCheck.Quantities.Engagements;
 using ClearanceCheck.Quantities.Gaps;
 using ClearanceCheck.Quantities.JointAngles;
+using ClearanceCheck.Quantities.OverCentres;
 using ClearanceCheck.Quantities.Preloads;
 using ClearanceCheck.Quantities.Reserves;
 using ClearanceCheck.Quantities.Slack;
+using ClearanceCheck.Quantities.Spans;
+using ClearanceCheck.Quantities.Steering;
 
 namespace ClearanceCheck.Quantities;
 
@@ -22,6 +25,10 @@ public sealed class QuantityCatalogue(ImmutableArray<Quantity> quantities)
         new ReserveQuantity(),
         new OpenReserveQuantity(),
         new PreloadQuantity(),
+        new BumpSteerQuantity(),
+        new ToeChangeQuantity(),
+        new OverCentreQuantity(),
+        new SpanQuantity(),
     ]);
 
     public ImmutableArray<Quantity> All => quantities;

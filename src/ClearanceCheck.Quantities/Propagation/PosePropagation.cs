@@ -74,6 +74,8 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
         (AxleModule? shifted, _) = AxleModuleBuilder.Build(
             motion.Vehicle, module.Axle, parameters, AxleCoordinates.Of(module).Steer is { } steer ? module.Motion.Box.Coordinates[steer] : null);
         SolvedPose? at = shifted?.Motion.Near(solved!.Bodies.Span, pose.AsSpan());
+        // Far from where it was measured the nearest pose of the vehicle as measured may be no start: then the way there is gone anew.
+        if (at is { IsSolved: false }) at = shifted!.Motion.At(pose.AsSpan());
         return at is { IsSolved: true } ? new Snapshot(parameters, shifted, at) : null;
     }
 

@@ -23,7 +23,7 @@ public sealed record PoseSubset
     public ImmutableArray<int> WithoutStops { get; init; } = [];
 
     /// <summary>Further limits of the poses, made for each set of parameter values anew.</summary>
-    public Func<AxleModule, ReadOnlyMemory<double>, Stop>? Also { get; init; }
+    public Func<AxleModule, ReadOnlyMemory<double>, IEnumerable<Stop>>? Also { get; init; }
 
     /// <summary>True when the wheels are held at a typed end of the travel because no stop is known there.</summary>
     public bool EndsAtNoStop { get; init; }
@@ -51,7 +51,8 @@ public sealed record PoseSubset
         for (int j = 0; j < stops.Length; j++)
             if (!WithoutStops.Contains(j)) yield return stops[j];
         foreach (int j in OnStops) yield return HeldStop.Of(stops[j], OnStopMm);
-        if (Also is not null) yield return Also(module, parameters);
+        if (Also is null) yield break;
+        foreach (Stop stop in Also(module, parameters)) yield return stop;
     }
 
     /// <summary>The axle's motion in it.</summary>
