@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Quantities.Alignment;
 using ClearanceCheck.Quantities.AngleDifferences;
 using ClearanceCheck.Quantities.Engagements;
 using ClearanceCheck.Quantities.Gaps;
@@ -29,6 +30,7 @@ public sealed class QuantityCatalogue(ImmutableArray<Quantity> quantities)
         new ToeChangeQuantity(),
         new OverCentreQuantity(),
         new SpanQuantity(),
+        new AxleOffsetQuantity(),
     ]);
 
     public ImmutableArray<Quantity> All => quantities;

@@ -97,6 +97,20 @@ public sealed class ShaftQuantityTests
         Measure(new AngleDifferenceQuantity(), hand.Motion(), shaft).Value.ShouldBe(0, 1e-6);
     }
 
+    [Fact]
+    public void Joints_that_are_even_as_measured_are_as_uneven_as_their_readings_may_be_wrong()
+    {
+        var hand = new ByHand { Limit = 60, RodWithin = 0 };
+        Part shaft = Shaft(hand, Tilted(-100, 6), Tilted(-100, 6), within: 1);
+
+        Measurement measured = Measure(new AngleDifferenceQuantity(), hand.Motion(), shaft);
+
+        // The height of the point ahead of one joint, within 1 mm of 100 mm, turns it by 0.33 deg: sqrt(6.33^2 - 6^2) = 2.0 deg already.
+        double one = Degrees(ByHand.U(1) / 100);
+        measured.Value.ShouldBe(0, 1e-6);
+        measured.Places[0].StandardUncertainty.ShouldBeGreaterThan(Math.Sqrt(Square(6 + one) - 36));
+    }
+
     private static Vector3d Tilted(double along, double degrees) => new(along, 0, -100 * Math.Tan(degrees * Math.PI / 180));
 
     private static Part Shaft(ByHand hand, Vector3d? firstAhead, Vector3d? secondAhead, double within = 0)

@@ -33,7 +33,7 @@ public sealed class AngleDifferenceQuantity : PosedQuantity
         Part part = request.First;
         if (ShaftPlan.Of(request.Motion, part) is not { } plan) return PosedQuestions.Lack($"the ends of {part.Name} ride on two axles, which can't be moved together yet");
         if (plan.Module is { } module && !module.Motion.At(RidePose.Of(module).AsSpan()).IsSolved) return PosedQuestions.Lack("the axle can't be solved at ride height");
-        var question = new PosedQuestion(plan.Module, plan.Parts, at => Degrees(plan, at), null) { OnlyPose = plan.Module is { } moved ? RidePose.Of(moved) : [] };
+        var question = new PosedQuestion(plan.Module, plan.Parts, at => Degrees(plan, at), null) { OnlyPose = plan.Module is { } moved ? RidePose.Of(moved) : [], IsKinked = true };
         SolvedPose? ride = plan.Module?.Motion.At(question.OnlyPose.Value.AsSpan());
         return double.IsNaN(Degrees(plan, new Snapshot(request.Motion.Parameters, plan.Module, ride)))
             ? PosedQuestions.Lack($"which way the flanges of {part.Name} point is not in the file: measure a second point on the axis of each and type it as `ahead` of its joint")

@@ -61,7 +61,7 @@ public abstract class PosedQuantity : Quantity
         SearchedSet found = Search(request, question);
         if (found.Extreme.IsProvedEmpty) return new Measurement { NotEvaluated = $"no pose can be reached {PoseSetWords.Where(request.Over)}", Module = question.Module };
         return ExtremeMeasurement.Of(
-            request, new PairPlan(question.Module), found.Extreme, question.Parts, value => value, (at, _) => Sign * question.Value(at), question.Also, found.Subsets);
+            request, new PairPlan(question.Module), found.Extreme, question.Parts, value => value, (at, _) => Sign * question.Value(at), question.Also, found.Subsets, question.IsKinked);
     }
 
     private SearchedSet Search(MeasureRequest request, PosedQuestion question)

@@ -21,6 +21,9 @@ internal sealed record PosedQuestion(AxleModule? Module, ImmutableArray<Part> Pa
     /// <summary>Set where the value belongs to one pose alone, by its nature.</summary>
     public ImmutableArray<double>? OnlyPose { get; init; }
 
+    /// <summary>True for a value that has its least where it is best, such as an unevenness: it grows whichever way a reading errs there.</summary>
+    public bool IsKinked { get; init; }
+
     /// <summary>Numbers it depends on beside those of its parts.</summary>
     public ImmutableArray<int> Also { get; init; } = [];
 }

@@ -18,9 +18,10 @@ internal static class ExtremeMeasurement
     /// <param name="value">The value to be made least, in a pose with given parameters, near where it was seen.</param>
     /// <param name="also">Numbers that the value depends on beside those of the parts.</param>
     /// <param name="subsets">For each basin what was held where it was found; nothing where left out.</param>
+    /// <param name="isKinked">See <see cref="PosePropagation.At"/>.</param>
     public static Measurement Of(
         MeasureRequest request, PairPlan plan, Extreme extreme, IReadOnlyList<Part> parts, Func<double, double> convert, Func<Snapshot, Basin, double> value,
-        IEnumerable<int>? also = null, ImmutableArray<PoseSubset> subsets = default)
+        IEnumerable<int>? also = null, ImmutableArray<PoseSubset> subsets = default, bool isKinked = false)
     {
         var none = new Measurement { Cells = extreme.Cells, Module = plan.Module };
         if (Fault(extreme) is { } fault) return none with { NotEvaluated = fault };
@@ -30,7 +31,7 @@ internal static class ExtremeMeasurement
         for (int i = 0; i < extreme.Basins.Length; i++)
         {
             Basin basin = extreme.Basins[i];
-            if (propagation.At(parts, basin.Pose, at => value(at, basin), also, subsets.IsDefaultOrEmpty ? null : subsets[i]) is not { } u) return none with { NotEvaluated = NoPropagation };
+            if (propagation.At(parts, basin.Pose, at => value(at, basin), also, subsets.IsDefaultOrEmpty ? null : subsets[i], isKinked) is not { } u) return none with { NotEvaluated = NoPropagation };
             places.Add(new WorstPlace(
                 convert(basin.Value), basin.Pose, basin.Witness.OnFirst, basin.Witness.OnSecond, u.StandardUncertainty, u.Shares, u.ActiveStops, u.EndsAtNoStop));
         }

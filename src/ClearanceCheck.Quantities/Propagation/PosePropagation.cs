@@ -32,8 +32,9 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
     /// <param name="also">Numbers that the value depends on beside those of the parts, the axle and its stops.</param>
     /// <returns>Null when a neighbouring pose can't be solved. An end of the travel looked at is named only where the value gets worse towards it.</returns>
     /// <param name="subset">What was held when the pose was looked for; nothing where null.</param>
+    /// <param name="isKinked">True where the value may change alike whichever way a reading errs: then the larger change counts, not half of both.</param>
     public PoseUncertainty? At(
-        IReadOnlyList<Part> parts, ImmutableArray<double> pose, Func<Snapshot, double> value, IEnumerable<int>? also = null, PoseSubset? subset = null)
+        IReadOnlyList<Part> parts, ImmutableArray<double> pose, Func<Snapshot, double> value, IEnumerable<int>? also = null, PoseSubset? subset = null, bool isKinked = false)
     {
         SolvedPose? solved = module?.Motion.At(pose.AsSpan());
         if (solved is { IsSolved: false }) return null;
@@ -43,7 +44,7 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
         {
             double u = motion.Vehicle.Parameters.Parameters[index].StandardUncertaintyMm;
             if (u == 0) continue;
-            if (Effect(index, u, parts, pose, solved, value, constraints) is not { } effect) return null;
+            if (Effect(index, u, pose, solved, value, constraints, isKinked) is not { } effect) return null;
             if (effect != 0) variances[index] = effect * effect;
         }
 
@@ -57,11 +58,13 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
 
     // Half the change of the least value when the parameter goes from one standard uncertainty below to one above.
     private double? Effect(
-        int index, double u, IReadOnlyList<Part> parts, ImmutableArray<double> pose, SolvedPose? solved, Func<Snapshot, double> value, List<Constraint> constraints)
+        int index, double u, ImmutableArray<double> pose, SolvedPose? solved, Func<Snapshot, double> value, List<Constraint> constraints, bool isKinked)
     {
         if (Shifted(index, u, pose, solved) is not { } above || Shifted(index, -u, pose, solved) is not { } below) return null;
         double effect = (value(above) - value(below)) / 2;
         foreach (Constraint c in constraints) effect -= c.Multiplier * (c.Reserve(above) - c.Reserve(below)) / 2;
+        if (isKinked && value(new Snapshot(motion.Parameters, module, solved)) is var nominal)
+            effect = Math.Max(Math.Abs(value(above) - nominal), Math.Max(Math.Abs(value(below) - nominal), Math.Abs(effect)));
         return double.IsFinite(effect) ? effect : null;
     }
 
