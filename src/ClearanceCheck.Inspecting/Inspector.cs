@@ -75,6 +75,7 @@ public static class Inspector
         FloorMm = Ceilings.Floor(planned, motion.Vehicle, coverageFactor),
         ReachMm = Ceilings.Reach(planned),
         IsRoughBeyondCeiling = planned.IsUncovered,
+        Over = planned.Over,
     };
 
     private static ImmutableArray<Finding> Sorted(IEnumerable<Finding> findings) =>

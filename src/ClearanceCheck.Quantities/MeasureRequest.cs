@@ -1,4 +1,5 @@
 using ClearanceCheck.Kinematics;
+using ClearanceCheck.Quantities.Sets;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Quantities;
@@ -12,6 +13,9 @@ public sealed record MeasureRequest(VehicleMotion Motion, Part First, Part? Seco
 {
     /// <summary>Give or take is two standard uncertainties unless somebody says otherwise.</summary>
     public const double UsualCoverageFactor = 2;
+
+    /// <summary>The poses that are looked at.</summary>
+    public PoseSet Over { get; init; } = PoseSet.AllPoses;
 
     /// <summary>In mm: a gap found at or below this settles every rule, and the search need not look for the deepest.</summary>
     public double FloorMm { get; init; } = double.NegativeInfinity;

@@ -8,4 +8,7 @@ public enum QuantityUnit
 
     /// <summary>Percent.</summary>
     Percent,
+
+    /// <summary>Degrees of an angle.</summary>
+    Degree,
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Quantities.Sets;
 
 namespace ClearanceCheck.Rules;
 
@@ -16,6 +17,9 @@ public sealed record Rule
 
     /// <summary>The quantity's word in the catalogue.</summary>
     public required string Quantity { get; init; }
+
+    /// <summary>The poses over which its worst value is looked for.</summary>
+    public PoseSet Over { get; init; } = PoseSet.AllPoses;
 
     public required PartSelector Part { get; init; }
 

@@ -27,6 +27,9 @@ public sealed record Extreme
     /// <summary>Regions of the pose space in which the motion could not be solved: the bound does not speak of them.</summary>
     public int UnsolvedRegions { get; init; }
 
+    /// <summary>It is proved that no pose of the space can be reached: there is no value, and none is missing.</summary>
+    public bool IsProvedEmpty { get; init; }
+
     /// <summary>The search ended on its budget of cells, with a looser bound.</summary>
     public bool BudgetSpent { get; init; }
 }

@@ -21,10 +21,17 @@ public static class Sweep
     {
         if (SweepOrder.IsSwapped(first, second)) return Swapped(LeastGap(system, second, first, settings));
         var objective = new GapObjective(SweepOrder.Frame(first), first, second);
+        return Run(system, objective, settings);
+    }
+
+    /// <summary>The least value of an objective, searched over those coordinates alone that move what it looks at.</summary>
+    internal static Extreme Run(IMovingSystem system, ISweepObjective objective, SweepSettings settings)
+    {
         if (objective.Tracks.Count == 0) return Still(objective);
-        if (system.PartFor([.. first.Bodies, .. second.Bodies]) is { } part)
+        if (system.PartFor([objective.FrameBody, .. objective.Tracks.Select(t => t.Body)]) is { } part)
         {
-            Extreme found = LeastGap(part.System, first.Renumbered(part.Bodies), second.Renumbered(part.Bodies), settings);
+            var own = new PartObjective(objective, part.Bodies);
+            Extreme found = InVehicleFrame(part.System, new SweepSearch(part.System, own, settings).Run(), own.FrameBody);
             if (PartSweep.InWholePoses(system, part, found, settings.StopGiveMm) is { } whole) return whole;
         }
 
@@ -43,16 +50,8 @@ public static class Sweep
         IMovingSystem system, int firstBody, Vector3d first, int secondBody, Vector3d second, SweepSettings settings)
     {
         if (firstBody > secondBody) return Swapped(LongestChord(system, secondBody, second, firstBody, first, settings));
-        if (firstBody != secondBody && system.PartFor([firstBody, secondBody]) is { } part)
-        {
-            Extreme found = LongestChord(part.System, part.Bodies.IndexOf(firstBody), first, part.Bodies.IndexOf(secondBody), second, settings);
-            if (PartSweep.InWholePoses(system, part, found, settings.StopGiveMm) is { } whole) return whole;
-        }
-
         var objective = new ChordObjective(firstBody, first, secondBody, second);
-        Extreme least = firstBody == secondBody
-            ? Still(objective)
-            : InVehicleFrame(system, new SweepSearch(system, objective, Negative(settings)).Run(), firstBody);
+        Extreme least = firstBody == secondBody ? Still(objective) : Run(system, objective, Negative(settings));
         return least with
         {
             Value = -least.Value,
@@ -84,7 +83,7 @@ public static class Sweep
         (new GapObjective(0, new RigidSolid(0, first), new RigidSolid(1, second)).Evaluate([secondInFirst], out Witness witness), witness);
 
     // For a chord the ceiling is a length that no rule minds, and the floor one that is too long already, both from above.
-    private static SweepSettings Negative(SweepSettings settings) => settings with
+    internal static SweepSettings Negative(SweepSettings settings) => settings with
     {
         CeilingMm = double.IsInfinity(settings.CeilingMm) ? settings.CeilingMm : -settings.CeilingMm,
         FloorMm = double.IsInfinity(settings.FloorMm) ? settings.FloorMm : -settings.FloorMm,

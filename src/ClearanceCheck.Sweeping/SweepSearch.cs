@@ -81,6 +81,7 @@ internal sealed class SweepSearch
             Cells = cells,
             RefusedAtRoot = refused && !isNothing && !contradicted,
             UnsolvedRegions = unsolved,
+            IsProvedEmpty = found.IsEmpty && unsolved == 0 && double.IsPositiveInfinity(ProvedBound),
             BudgetSpent = spent,
         };
     }

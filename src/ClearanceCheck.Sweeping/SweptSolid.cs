@@ -10,23 +10,12 @@ public abstract record SweptSolid
     private protected SweptSolid()
     {
     }
-
-    /// <summary>The bodies that carry it.</summary>
-    internal abstract ImmutableArray<int> Bodies { get; }
-
-    /// <summary>The same on bodies numbered otherwise.</summary>
-    internal abstract SweptSolid Renumbered(ImmutableArray<int> numbers);
 }
 
 /// <summary>A solid fixed to one body.</summary>
 /// <param name="Body">The body's number; 0 is the chassis.</param>
 /// <param name="Solid">In the body's own coordinates, mm.</param>
-public sealed record RigidSolid(int Body, Solid Solid) : SweptSolid
-{
-    internal override ImmutableArray<int> Bodies => [Body];
-
-    internal override SweptSolid Renumbered(ImmutableArray<int> numbers) => this with { Body = numbers.IndexOf(Body) };
-}
+public sealed record RigidSolid(int Body, Solid Solid) : SweptSolid;
 
 /// <summary>A wire between two bodies, such as a coil spring's between its seats: each point is an average, with weights that never change, of two places.</summary>
 /// <remarks>
@@ -39,9 +28,4 @@ public sealed record RigidSolid(int Body, Solid Solid) : SweptSolid
 /// <param name="Shares">For each point its share, 0 to 1.</param>
 /// <param name="RadiusMm">Half of the wire's diameter.</param>
 public sealed record BlendedChain(
-    int NearBody, int FarBody, ImmutableArray<Vector3d> Points, ImmutableArray<double> Shares, double RadiusMm) : SweptSolid
-{
-    internal override ImmutableArray<int> Bodies => [NearBody, FarBody];
-
-    internal override SweptSolid Renumbered(ImmutableArray<int> numbers) => this with { NearBody = numbers.IndexOf(NearBody), FarBody = numbers.IndexOf(FarBody) };
-}
+    int NearBody, int FarBody, ImmutableArray<Vector3d> Points, ImmutableArray<double> Shares, double RadiusMm) : SweptSolid;

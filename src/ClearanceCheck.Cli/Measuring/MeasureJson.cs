@@ -44,7 +44,7 @@ internal static class MeasureJson
         json.WriteStartObject();
         json.WriteNumber("format", Format);
         json.WriteString("quantity", quantity.Id);
-        json.WriteString("unit", UnitWords.Of(quantity.Unit));
+        json.WriteString("unit", QuantityUnitText.Of(quantity.Unit));
     }
 
     private static void Subject(Utf8JsonWriter json, MeasuredSubject measured)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using ClearanceCheck.Quantities;
+using ClearanceCheck.Quantities.Sets;
 using ClearanceCheck.Reporting.Wording;
 using ClearanceCheck.Sweeping;
 using ClearanceCheck.Units;
@@ -10,9 +11,9 @@ namespace ClearanceCheck.Cli.Measuring;
 /// <summary>Measurements as text for people.</summary>
 internal static class MeasureTable
 {
-    public static string Write(Quantity quantity, ImmutableArray<MeasuredSubject> measured)
+    public static string Write(Quantity quantity, ImmutableArray<MeasuredSubject> measured, PoseSet over)
     {
-        var text = new StringBuilder($"{char.ToUpperInvariant(quantity.Name[0])}{quantity.Name[1..]}: {quantity.Meaning}.\n");
+        var text = new StringBuilder($"{char.ToUpperInvariant(quantity.Name[0])}{quantity.Name[1..]}: {quantity.Meaning}{(over == PoseSet.AllPoses ? "" : $"; looked at {PoseSetWords.Where(over)}")}.\n");
         if (measured.IsEmpty) text.Append("There is nothing on this vehicle that it could be asked of.\n");
         foreach (MeasuredSubject subject in measured) Append(text, quantity, subject);
         return text.ToString();
@@ -20,7 +21,7 @@ internal static class MeasureTable
 
     private static void Append(StringBuilder text, Quantity quantity, MeasuredSubject subject)
     {
-        string unit = UnitWords.Of(quantity.Unit);
+        string unit = QuantityUnitText.Of(quantity.Unit);
         string names = VisibleText.Typed(subject.First.Name) + (subject.Second is null ? "" : $" and {VisibleText.Typed(subject.Second.Name)}");
         text.Append($"\n{names}\n");
         if (subject.Value is not { } value)

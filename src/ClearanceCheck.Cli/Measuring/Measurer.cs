@@ -4,12 +4,13 @@ using ClearanceCheck.Cli.Poses;
 using ClearanceCheck.Kinematics;
 using ClearanceCheck.Quantities;
 using ClearanceCheck.Quantities.Gaps;
+using ClearanceCheck.Quantities.Sets;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Cli.Measuring;
 
 /// <summary>Measures a quantity without any rule.</summary>
-internal sealed class Measurer(VehicleMotion motion, Quantity quantity)
+internal sealed class Measurer(VehicleMotion motion, Quantity quantity, PoseSet over)
 {
     /// <summary>How many of the worst are listed.</summary>
     public const int MostListed = 10;
@@ -17,7 +18,7 @@ internal sealed class Measurer(VehicleMotion motion, Quantity quantity)
     /// <summary>The worst value over all reachable poses.</summary>
     public MeasuredSubject Worst(Part first, Part? second, double ceiling = double.PositiveInfinity)
     {
-        Measurement worst = quantity.Measure(new MeasureRequest(motion, first, second, ceiling));
+        Measurement worst = quantity.Measure(new MeasureRequest(motion, first, second, ceiling) { Over = over });
         if (worst.NotEvaluated is { } why) return new MeasuredSubject { First = first, Second = second, Answer = "not-evaluated", NotEvaluated = why, Worst = worst };
         WorstPlace place = worst.Places[0];
         return new MeasuredSubject

@@ -52,7 +52,7 @@ internal static class CoilForm
     {
         Within length = Within.For(part.Within, null, Defaults.StopLengthMm, "a stop's length");
         if (solid is not null) part.Draft.Assume(part.Path("solid-height"), "It ends the travel where the middles of its seats are its solid height apart.");
-        if (free is not null) part.Draft.Assume(part.Path("free-length"), "Its free length is not used yet: whether it comes loose from its seats is not looked at.");
+        if (free is not null) part.Draft.Assume(part.Path("free-length"), "Whether it stays on its seats is told by its free length less the straight line between their middles: what it bows or tilts is left out.");
         return coil with
         {
             SolidHeight = solid is null ? null : part.Draft.Length(part.Path("solid-height"), solid, length),

@@ -29,7 +29,7 @@ internal sealed class EvidenceBuilder(VehicleMotion motion, double coverageFacto
             WitnessSecond = swapped ? worst.First : worst.Second,
             Basins = [.. measured.Places.Select(p => new BasinCard(p.Value, p.StandardUncertainty, Pose(measured.Module, p)))],
             Readings = [.. worst.Shares.Take(MostReadings).Select(s => new ReadingShare(s.Reading, Words.Reading(motion.Vehicle, s.Reading), s.Share, s.HalfWidthMm))],
-            Drawing = isSeen ? drawings.Draw(applied.Parts, measured.Module, worst) : new DrawingCard([]),
+            Drawing = isSeen && planned.Quantity.IsDrawn ? drawings.Draw(applied.Parts, measured.Module, worst) : new DrawingCard([]),
             Plots = isSeen ? PlotBuilder.Plots(planned.Quantity, request, measured, worst.Pose) : [],
             Cells = measured.Cells,
         };

@@ -4,6 +4,7 @@ using ClearanceCheck.Inspecting.Evidencing;
 using ClearanceCheck.Inspecting.Planning;
 using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Quantities;
+using ClearanceCheck.Quantities.Sets;
 using ClearanceCheck.Rules;
 using ClearanceCheck.Vehicles;
 
@@ -35,7 +36,7 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
             HandCheck = rule.HandCheck,
             Recheck = rule.Recheck,
             Parts = [.. applied.Parts.Select(p => new PartCard(p.Id, p.Name, p.Kind.Id, p.Body))],
-            Quantity = new QuantityCard(planned.Quantity.Id, planned.Quantity.Name, planned.Quantity.Meaning, Unit(planned.Quantity)),
+            Quantity = new QuantityCard(planned.Quantity.Id, planned.Quantity.Name, Meaning(planned), Unit(planned.Quantity)),
             Limit = new LimitCard(limit.AtLeast, limit.AtMost, because),
             Source = new SourceCard(rule.Source.Basis, rule.Source.Known, rule.Source.Text),
             Evidence = verdict != Verdict.NotEvaluated ? Drawn(evidence.Build(planned, applied, request, shown), isListed) : null,
@@ -63,7 +64,11 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
         return (limit, because, said);
     }
 
-    public static string Unit(Quantity quantity) => quantity.Unit == QuantityUnit.Percent ? "%" : "mm";
+    public static string Unit(Quantity quantity) => QuantityUnitText.Of(quantity.Unit);
+
+    // Every reachable pose is what a meaning speaks of; another set is told with it.
+    private static string Meaning(PlannedMeasurement planned) =>
+        planned.Over == PoseSet.AllPoses ? planned.Quantity.Meaning : $"{planned.Quantity.Meaning}; looked at {PoseSetWords.Where(planned.Over)}";
 
     // The bound holds for all places, so it is judged with each place's own give or take: the least of (bound - U) decides.
     private Verdict Judge(RuleLimit limit, Measurement measured)

@@ -4,6 +4,7 @@ using ClearanceCheck.Kinematics;
 using ClearanceCheck.Quantities;
 using ClearanceCheck.Quantities.Gaps;
 using ClearanceCheck.Quantities.Propagation;
+using ClearanceCheck.Quantities.Sets;
 using ClearanceCheck.Rules;
 using ClearanceCheck.Vehicles;
 
@@ -67,6 +68,8 @@ internal sealed class InspectionPlan
         ImmutableArray<Part> subject = [.. parts.OrderBy(p => p.Id, StringComparer.Ordinal)];
         string key = $"{quantity.Id}--{string.Join("--", subject.Select(p => p.Id))}";
         ImmutableSortedSet<string> facts = Facts(first, second, key);
+        // What holds over some poses does not cover the pair: the key of a set is another one.
+        if (rule.Over != PoseSet.AllPoses) key += $"--{PoseSetWords.Word(rule.Over)}";
         bool meant = facts.Contains(RuleFacts.MeantContact);
         if (meant) Exempted(parts, "the whole pair", null, "the file says that they are meant to touch");
         // Where contact is meant, a rule has to say that it is about such pairs.
@@ -78,7 +81,7 @@ internal sealed class InspectionPlan
         var applied = new AppliedRule(rule, parts, limit, because);
         planned[key] = planned.TryGetValue(key, out PlannedMeasurement? known)
             ? known with { Rules = known.Rules.Any(r => r.Rule.Id == rule.Id) ? known.Rules : known.Rules.Add(applied) }
-            : new PlannedMeasurement(quantity, subject, facts, [applied]);
+            : new PlannedMeasurement(quantity, subject, facts, [applied]) { Over = rule.Over };
         return true;
     }
 

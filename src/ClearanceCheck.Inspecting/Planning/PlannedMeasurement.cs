@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Quantities;
+using ClearanceCheck.Quantities.Sets;
 using ClearanceCheck.Rules;
 using ClearanceCheck.Vehicles;
 
@@ -10,6 +11,9 @@ namespace ClearanceCheck.Inspecting.Planning;
 internal sealed record PlannedMeasurement(
     Quantity Quantity, ImmutableArray<Part> Subject, ImmutableSortedSet<string> Facts, ImmutableArray<AppliedRule> Rules)
 {
+    /// <summary>The poses that are looked at.</summary>
+    public PoseSet Over { get; init; } = PoseSet.AllPoses;
+
     /// <summary>True when every rule on it is one for pairs that no other rule covers.</summary>
     public bool IsUncovered => Rules.All(r => r.Rule.OnlyWhen.Contains(RuleFacts.Uncovered));
 }

@@ -59,8 +59,8 @@ public sealed record WheelAttitude(Vector3d Hub, Vector3d Axis, double CamberRad
         return (-Trigonometry.Asin(axis.Z), Trigonometry.Atan2(axis.X, side * axis.Y));
     }
 
-    // Where one body reaches from hub to hub the two make the axis; else it is taken as square to the centre plane as measured.
-    private static Vector3d MeasuredAxis(Axle axle, bool isLeft, ReadOnlySpan<double> parameters)
+    /// <summary>The outward spin axis of a wheel as measured: where one body reaches from hub to hub the two make it, else it is taken as square to the centre plane.</summary>
+    public static Vector3d MeasuredAxis(Axle axle, bool isLeft, ReadOnlySpan<double> parameters)
     {
         Vector3d square = isLeft ? Vector3d.UnitY : -Vector3d.UnitY;
         if (axle.Left.Body != axle.Right.Body && !(LayoutCatalogue.Of(axle) is { IsSolid: true } and not FreeLayout)) return square;

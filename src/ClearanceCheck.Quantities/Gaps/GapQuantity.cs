@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClearanceCheck.Mechanics.Poses;
 using ClearanceCheck.Quantities.Propagation;
 using ClearanceCheck.Quantities.Shapes;
+using ClearanceCheck.Quantities.Sets;
 using ClearanceCheck.Sweeping;
 using ClearanceCheck.Vehicles;
 
@@ -57,15 +58,15 @@ public sealed class GapQuantity : Quantity
             MeasureRequest asked = many && points.Count > 0 && anchors.IsEmpty
                 ? request with { Ceiling = Math.Min(request.Ceiling, points.Min(p => p.Value) + reach), IsRoughBeyondCeiling = true }
                 : request;
-            Extreme least = Least(asked, plan, a, b);
+            (Extreme least, ImmutableArray<PoseSubset> subsets) = Least(asked, plan, a, b);
             // Two members on one body of a moving pair, such as a leaf spring's clamp beside its axle's tube, never move against each other.
             PairPlan moved = least.Basins.All(basin => basin.Pose.IsEmpty) && least.UnsolvedRegions == 0 ? new PairPlan(null) : plan;
-            Measurement own = ExtremeMeasurement.Of(asked, moved, least, parts, mm => mm, (at, seen) => ValueOf(request, at, i, j, seen));
+            Measurement own = ExtremeMeasurement.Of(asked, moved, least, parts, mm => mm, (at, seen) => ValueOf(request, at, i, j, seen), null, subsets);
             if (own.NotEvaluated is not null) return own with { Readings = [.. anchors.Select(r => r.Reading), .. notUsed] };
             points.Add(own);
             foreach ((Anchor anchor, List<Measurement> members) in anchors.Zip(anchored))
                 members.Add(ExtremeMeasurement.Of(
-                    request, moved, least, parts, mm => mm, (at, seen) => ValueOf(request, at, i, j, seen) + anchor.Shift(at), anchor.Indices));
+                    request, moved, least, parts, mm => mm, (at, seen) => ValueOf(request, at, i, j, seen) + anchor.Shift(at), anchor.Indices, subsets));
         }
 
         if (points.Count == 0) return new Measurement { NotEvaluated = "all of one part lies within the zone in which it is meant to touch" };
@@ -89,9 +90,12 @@ public sealed class GapQuantity : Quantity
         return double.IsPositiveInfinity(least) ? double.NaN : least;
     }
 
-    private static Extreme Least(MeasureRequest request, PairPlan plan, SweptSolid a, SweptSolid b) => plan.Module is null
-        ? Sweep.StillGap(((RigidSolid)a).Solid, ((RigidSolid)b).Solid)
-        : Sweep.LeastGap(plan.Module.Motion, a, b, PairPlan.Settings(request, request.Ceiling) with { FloorMm = request.FloorMm });
+    private static SearchedSet Least(MeasureRequest request, PairPlan plan, SweptSolid a, SweptSolid b)
+    {
+        if (plan.Module is null) return new SearchedSet(Sweep.StillGap(((RigidSolid)a).Solid, ((RigidSolid)b).Solid), []);
+        SweepSettings settings = PairPlan.Settings(request, request.Ceiling) with { FloorMm = request.FloorMm };
+        return SetSearch.Run(request, plan.Module, isLeast: true, settings.ReachMm, system => Sweep.LeastGap(system, a, b, settings));
+    }
 
     // Members that are left of each part, by their numbers, so that the same two are found again with other parameters.
     private static List<(int First, int Second, SweptSolid A, SweptSolid B)> MemberPairs(MeasureRequest request, ReadOnlySpan<double> parameters)

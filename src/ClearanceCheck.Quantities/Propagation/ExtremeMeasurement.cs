@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Quantities.Sets;
 using ClearanceCheck.Sweeping;
 using ClearanceCheck.Vehicles;
 
@@ -16,18 +17,21 @@ internal static class ExtremeMeasurement
     /// <param name="convert">From the sweep's mm to the quantity's unit.</param>
     /// <param name="value">The value to be made least, in a pose with given parameters, near where it was seen.</param>
     /// <param name="also">Numbers that the value depends on beside those of the parts.</param>
+    /// <param name="subsets">For each basin what was held where it was found; nothing where left out.</param>
+    /// <param name="isKinked">See <see cref="PosePropagation.At"/>.</param>
     public static Measurement Of(
         MeasureRequest request, PairPlan plan, Extreme extreme, IReadOnlyList<Part> parts, Func<double, double> convert, Func<Snapshot, Basin, double> value,
-        IEnumerable<int>? also = null)
+        IEnumerable<int>? also = null, ImmutableArray<PoseSubset> subsets = default, bool isKinked = false)
     {
         var none = new Measurement { Cells = extreme.Cells, Module = plan.Module };
         if (Fault(extreme) is { } fault) return none with { NotEvaluated = fault };
         if (extreme.RefusedAtRoot && request.IsRoughBeyondCeiling) return Rough(request, none, extreme, parts, convert);
         var propagation = new PosePropagation(request.Motion, plan.Module);
         var places = ImmutableArray.CreateBuilder<WorstPlace>();
-        foreach (Basin basin in extreme.Basins)
+        for (int i = 0; i < extreme.Basins.Length; i++)
         {
-            if (propagation.At(parts, basin.Pose, at => value(at, basin), also) is not { } u) return none with { NotEvaluated = NoPropagation };
+            Basin basin = extreme.Basins[i];
+            if (propagation.At(parts, basin.Pose, at => value(at, basin), also, subsets.IsDefaultOrEmpty ? null : subsets[i], isKinked) is not { } u) return none with { NotEvaluated = NoPropagation };
             places.Add(new WorstPlace(
                 convert(basin.Value), basin.Pose, basin.Witness.OnFirst, basin.Witness.OnSecond, u.StandardUncertainty, u.Shares, u.ActiveStops, u.EndsAtNoStop));
         }

@@ -3,7 +3,9 @@ using ClearanceCheck.Kinematics;
 using ClearanceCheck.Kinematics.Placing;
 using ClearanceCheck.Mechanics.Linkages;
 using ClearanceCheck.Mechanics.Poses;
+using ClearanceCheck.Quantities.Sets;
 using ClearanceCheck.Sweeping;
+using ClearanceCheck.Sweeping.Subspaces;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Quantities.Propagation;
@@ -30,19 +32,22 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
     /// <param name="value">The value to be made least, in a pose with given parameters.</param>
     /// <param name="also">Numbers that the value depends on beside those of the parts, the axle and its stops.</param>
     /// <returns>Null when a neighbouring pose can't be solved. An end of the travel looked at is named only where the value gets worse towards it.</returns>
+    /// <param name="subset">What was held when the pose was looked for; nothing where null.</param>
+    /// <param name="isKinked">True where the value may change alike whichever way a reading errs: then the larger change counts, not half of both.</param>
     public PoseUncertainty? At(
-        IReadOnlyList<Part> parts, ImmutableArray<double> pose, Func<Snapshot, double> value, IEnumerable<int>? also = null)
+        IReadOnlyList<Part> parts, ImmutableArray<double> pose, Func<Snapshot, double> value, IEnumerable<int>? also = null, PoseSubset? subset = null, bool isKinked = false)
     {
         SolvedPose? solved = module?.Motion.At(pose.AsSpan());
         if (solved is { IsSolved: false }) return null;
-        if (Constraints(pose, solved, value) is not { } constraints) return null;
+        if (Constraints(pose, solved, value, subset ?? PoseSubset.Whole) is not { } constraints) return null;
         PoseStart? start = solved is null ? null : module!.Motion.StartAt(solved, pose.AsSpan());
+        double? kink = isKinked ? value(new Snapshot(motion.Parameters, module, solved)) : null;
         var variances = new SortedDictionary<int, double>();
         foreach (int index in Relevant(parts).Concat(also ?? []).Distinct().Order())
         {
             double u = motion.Vehicle.Parameters.Parameters[index].StandardUncertaintyMm;
             if (u == 0) continue;
-            if (Effect(index, u, pose, start, value, constraints) is not { } effect) return null;
+            if (Effect(index, u, pose, start, value, constraints, kink) is not { } effect) return null;
             if (effect != 0) variances[index] = effect * effect;
         }
 
@@ -51,16 +56,18 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
         List<Constraint> faces = [.. constraints.Where(c => c.Coordinate is not null && c.Multiplier > 0)];
         IEnumerable<Constraint> leaning = constraints.Where(c => c.Coordinate is null).Concat(faces);
         return new PoseUncertainty(
-            Math.Sqrt(total), Shares(variances, total), [.. leaning.Select(c => c.Name)], faces.Exists(c => module!.IsTravel(c.Coordinate!.Value)));
+            Math.Sqrt(total), Shares(variances, total), [.. leaning.Select(c => c.Name).Distinct()], subset is { EndsAtNoStop: true } || faces.Exists(c => module!.IsTravel(c.Coordinate!.Value)));
     }
 
     // Half the change of the least value when the parameter goes from one standard uncertainty below to one above.
     private double? Effect(
-        int index, double u, ImmutableArray<double> pose, PoseStart? start, Func<Snapshot, double> value, List<Constraint> constraints)
+        int index, double u, ImmutableArray<double> pose, PoseStart? start, Func<Snapshot, double> value, List<Constraint> constraints, double? kink)
     {
         if (Shifted(index, u, pose, start) is not { } above || Shifted(index, -u, pose, start) is not { } below) return null;
         double effect = (value(above) - value(below)) / 2;
         foreach (Constraint c in constraints) effect -= c.Multiplier * (c.Reserve(above) - c.Reserve(below)) / 2;
+        if (kink is { } nominal)
+            effect = Math.Max(Math.Abs(value(above) - nominal), Math.Max(Math.Abs(value(below) - nominal), Math.Abs(effect)));
         return double.IsFinite(effect) ? effect : null;
     }
 
@@ -72,6 +79,8 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
         if (module is null) return new Snapshot(parameters, null, null);
         (AxleModule? shifted, _) = AxleModuleBuilder.Build(motion.Vehicle, module.Axle, parameters, like: module);
         SolvedPose? at = shifted?.Motion.Near(start!, pose.AsSpan());
+        // Far from where it was measured the nearest pose of the vehicle as measured may be no start: then the way there is gone anew.
+        if (at is { IsSolved: false }) at = shifted!.Motion.At(pose.AsSpan());
         return at is { IsSolved: true } ? new Snapshot(parameters, shifted, at) : null;
     }
 
@@ -83,11 +92,11 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
         return used;
     }
 
-    private List<Constraint>? Constraints(ImmutableArray<double> pose, SolvedPose? solved, Func<Snapshot, double> value)
+    private List<Constraint>? Constraints(ImmutableArray<double> pose, SolvedPose? solved, Func<Snapshot, double> value, PoseSubset subset)
     {
         if (module is null || solved is null) return [];
         var space = new ReachableSpace(module.Motion);
-        List<Constraint> active = [.. Stops(solved), .. Limits(pose)];
+        List<Constraint> active = [.. Stops(solved, subset), .. Limits(pose)];
         if (active.Count == 0) return active;
         ReadOnlyMemory<double> nominal = motion.Parameters;
         if (space.Slope(pose.AsSpan(), p => value(new Snapshot(nominal, module, p))) is not { } slope) return null;
@@ -98,20 +107,23 @@ public sealed class PosePropagation(VehicleMotion motion, AxleModule? module)
             else return null;
         }
 
+        // Along what is held inside its range no pose goes anywhere.
+        foreach (HeldCoordinate held in subset.Held.Where(h => !active.Exists(c => c.Coordinate == h.Coordinate)))
+            foreach (double[] own in active.Select(c => c.Slope).Append(slope)) own[held.Coordinate] = 0;
         Balance(slope, active);
         return active;
     }
 
-    private IEnumerable<Constraint> Stops(SolvedPose solved)
+    private IEnumerable<Constraint> Stops(SolvedPose solved, PoseSubset subset)
     {
-        ImmutableArray<Stop> stops = module!.Motion.Stops;
+        Stop[] stops = [.. subset.Stops(module!, motion.Parameters)];
         for (int j = 0; j < stops.Length; j++)
         {
             int number = j;
             if (stops[j].Reserve(solved.Relative(stops[j].FirstBody, stops[j].SecondBody)) > ActiveMm) continue;
             yield return new Constraint(stops[j].Name, s =>
             {
-                Stop stop = s.Module!.Motion.Stops[number];
+                Stop stop = subset.Stops(s.Module!, s.Parameters).ElementAt(number);
                 return stop.Reserve(s.Relative(stop.FirstBody, stop.SecondBody));
             });
         }

@@ -1,6 +1,7 @@
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Mechanics.Poses;
 using ClearanceCheck.Quantities.Propagation;
+using ClearanceCheck.Quantities.Sets;
 using ClearanceCheck.Sweeping;
 using ClearanceCheck.Vehicles;
 
@@ -39,11 +40,12 @@ public sealed class HoseSlackQuantity : Quantity
         // Slack at least s percent means a chord of at most L / (1 + s/100): beyond a ceiling of slack, shorter chords are not looked at.
         double ceiling = double.IsFinite(request.Ceiling) ? free / (1 + (request.Ceiling / 100)) : double.PositiveInfinity;
         (int above, int below) = (request.Motion.Find(hose.Upper.Body).Number, request.Motion.Find(hose.Lower.Body).Number);
-        Extreme longest = plan.Module is { } module
-            ? Sweep.LongestChord(module.Motion, above, upper, below, lower, PairPlan.Settings(request, ceiling))
-            : Still(upper, lower);
+        SweepSettings settings = PairPlan.Settings(request, ceiling);
+        SearchedSet longest = plan.Module is { } module
+            ? SetSearch.Run(request, module, isLeast: false, settings.ReachMm, system => Sweep.LongestChord(system, above, upper, below, lower, settings))
+            : new SearchedSet(Still(upper, lower), []);
         return ExtremeMeasurement.Of(
-            request, plan, longest, [request.First], chord => Percent(free, chord), (at, _) => Percent(request, hose, at));
+            request, plan, longest.Extreme, [request.First], chord => Percent(free, chord), (at, _) => Percent(request, hose, at), null, longest.Subsets);
     }
 
     public override double? At(MeasureRequest request, ReadOnlySpan<double> pose)

@@ -47,7 +47,7 @@ internal static class FindingView
             ["shields"] = new ScriptArray(finding.Shields),
             ["basis"] = ReportWords.Basis(finding.Basis),
             ["direct"] = new ScriptArray(finding.Direct.Select(d => VisibleText.Typed(d.Words))),
-            ["is_seen"] = finding.Basis != FindingBasis.ReadingAndTravel,
+            ["is_seen"] = finding.Basis != FindingBasis.ReadingAndTravel && finding.Evidence is not { Drawing.Parts.IsEmpty: true },
             ["assumes"] = new ScriptArray(finding.Assumes),
             ["cautions"] = new ScriptArray(CautionCatalogue.For(finding).Select(c => c.Text)),
             ["has_evidence"] = finding.Evidence is not null,

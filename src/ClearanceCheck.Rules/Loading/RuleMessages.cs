@@ -42,18 +42,15 @@ internal static class RuleMessages
     public static void KeyNotYet(Field field, string key, string help) => field.Fault(
         "rule.key-not-yet", $"`{key}` is not in this version.", help);
 
-    public static void PosesNotYet(Field field, string word) => field.Fault(
-        "rule.poses-not-yet", $"The pose set `{word}` is not in this version.", "Write `over: all-poses`, or leave the key out: every pose that can be reached is looked at.");
-
     public static void ValueWithoutUnit(Field field, string typed, Quantity quantity) => field.Fault(
         "rule.value-without-unit",
         $"`{Shown(typed)}` has no unit, and a rule file has no unit for bare numbers.",
-        quantity.Unit == QuantityUnit.Percent ? $"Write `{Shown(typed)} %`." : $"Write `{Shown(typed)} mm` or `{Shown(typed)} in`.");
+        quantity.Unit == QuantityUnit.Millimetre ? $"Write `{Shown(typed)} mm` or `{Shown(typed)} in`." : $"Write `{Shown(typed)} {QuantityUnitText.Of(quantity.Unit)}`.");
 
     public static void ValueOfOtherUnit(Field field, string typed, Quantity quantity) => field.Fault(
         "rule.value-of-other-unit",
-        $"`{Shown(typed)}` has the wrong unit: {quantity.Name} is {(quantity.Unit == QuantityUnit.Percent ? "a share in percent" : "a length")}.",
-        quantity.Unit == QuantityUnit.Percent ? "Write for example `5 %`." : "Write for example `25 mm` or `1 in`.");
+        $"`{Shown(typed)}` has the wrong unit: {quantity.Name} is {UnitWords(quantity.Unit).Words}.",
+        $"Write for example {UnitWords(quantity.Unit).Example}.");
 
     public static void SideNotJudged(Field field, string side, Quantity quantity)
     {
@@ -110,7 +107,14 @@ internal static class RuleMessages
     }
 
     private static string Value(double value, Quantity quantity) =>
-        $"{NumberFormat.UpTo(value, 9)} {(quantity.Unit == QuantityUnit.Percent ? "%" : "mm")}";
+        $"{NumberFormat.UpTo(value, 9)} {QuantityUnitText.Of(quantity.Unit)}";
+
+    private static (string Words, string Example) UnitWords(QuantityUnit unit) => unit switch
+    {
+        QuantityUnit.Percent => ("a share in percent", "`5 %`"),
+        QuantityUnit.Degree => ("an angle", "`5 deg`"),
+        _ => ("a length", "`25 mm` or `1 in`"),
+    };
 
     private static string Sentence(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 

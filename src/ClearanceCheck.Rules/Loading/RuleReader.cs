@@ -1,17 +1,13 @@
 using System.Collections.Immutable;
-using ClearanceCheck.Documents.Nodes;
 using ClearanceCheck.Documents.Reading;
 using ClearanceCheck.Quantities;
+using ClearanceCheck.Quantities.Sets;
 
 namespace ClearanceCheck.Rules.Loading;
 
 /// <summary>Reads one rule and runs its examples. Every fault is reported; whoever loads decides by the faults, not by the value alone.</summary>
 internal sealed class RuleReader(QuantityCatalogue quantities)
 {
-    private const string AllPoses = "all-poses";
-
-    private static readonly string[] LaterPoses = ["droop", "bump", "full-droop", "full-bump", "ride-height", "articulated"];
-
     private static readonly Dictionary<string, Severity> Severities = new(StringComparer.Ordinal)
     {
         ["danger"] = Severity.Danger,
@@ -35,7 +31,7 @@ internal sealed class RuleReader(QuantityCatalogue quantities)
         if (quantity is { IsOfPair: false }) RuleMessages.ToWithoutPair(toField, quantity);
         RuleSource? source = SourceReader.Read(reader.Required("source", "where the limit comes from"));
         if (source?.Basis == SourceReader.CommonPractice && severity?.Value == Severity.Danger) RuleMessages.DangerOnAGuess(severityField);
-        ReadOver(reader.Optional("over"));
+        PoseSet over = ReadOver(reader.Optional("over"));
         if (reader.Node.Find("accept") is not null) RuleMessages.KeyNotYet(reader.Optional("accept"), "accept", "Leave it out: no finding can be accepted yet.");
         Rule? limited = ReadLimits(reader, quantity);
         Rule? said = ReadWords(id, reader);
@@ -44,6 +40,7 @@ internal sealed class RuleReader(QuantityCatalogue quantities)
         {
             Severity = severity.Value,
             Quantity = quantity.Id,
+            Over = over,
             Part = part,
             To = to,
             OnlyWhen = limited.OnlyWhen,
@@ -58,11 +55,8 @@ internal sealed class RuleReader(QuantityCatalogue quantities)
 
     private Quantity? ReadQuantity(Field field) => field.Word([.. QuantityWords]) is { } word ? quantities.Find(word.Value) : null;
 
-    private static void ReadOver(Field field)
-    {
-        if (field.Node is ScalarNode scalar && LaterPoses.Contains(scalar.Text)) RuleMessages.PosesNotYet(field, scalar.Text);
-        else field.Word([AllPoses]);
-    }
+    // All poses where the key is left out.
+    private static PoseSet ReadOver(Field field) => field.Word([.. PoseSetWords.Sets.Keys]) is { } word ? PoseSetWords.Sets[word.Value] : PoseSet.AllPoses;
 
     /// <summary>Facts, limit and cases in a rule that says nothing else; null when any is faulty or the quantity is not known.</summary>
     private static Rule? ReadLimits(MappingReader reader, Quantity? quantity)

@@ -171,7 +171,7 @@ public sealed class AxleReadingTests
         Of(vehicle, "parts/coil-left/solid-height").ShouldBe(new Parameter("parts/coil-left/solid-height", 125, Defaults.StopLengthMm, true));
         Assumed("three-link", "parts/limit-strap-left/stretch").ShouldBe(["It is taken to stretch by 5 % of its length when taut, 21 mm, 10.5 mm each way (common practice, no source)."]);
         Assumed("three-link", "parts/steering-stop-left").ShouldBe(["It acts along the line between bolt and pad and ends the steering 1 mm beyond contact (common practice, no source)."]);
-        Assumed("three-link", "parts/coil-left/free-length").ShouldContain("Its free length is not used yet: whether it comes loose from its seats is not looked at.");
+        Assumed("three-link", "parts/coil-left/free-length").ShouldContain("Whether it stays on its seats is told by its free length less the straight line between their middles: what it bows or tilts is left out.");
         Of(vehicle, "parts/bump-pad-left/crush").ValueMm.ShouldBe(0);
     }
 

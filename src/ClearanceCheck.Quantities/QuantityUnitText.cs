@@ -1,15 +1,15 @@
 using System.Diagnostics;
-using ClearanceCheck.Quantities;
 
-namespace ClearanceCheck.Cli.Measuring;
+namespace ClearanceCheck.Quantities;
 
-/// <summary>Units as they are written.</summary>
-internal static class UnitWords
+/// <summary>Units as they are written beside numbers.</summary>
+public static class QuantityUnitText
 {
     public static string Of(QuantityUnit unit) => unit switch
     {
         QuantityUnit.Millimetre => "mm",
         QuantityUnit.Percent => "%",
+        QuantityUnit.Degree => "deg",
         _ => throw new UnreachableException(),
     };
 }
