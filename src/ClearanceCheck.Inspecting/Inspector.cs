@@ -57,7 +57,7 @@ public static class Inspector
             Library = new LibraryCard(request.Library.Name, request.Library.Version, request.Library.Hash, request.Library.Rules.Length, request.Library.NotLoaded),
             Decision = DecisionBuilder.Build(sorted, request.Library.NotLoaded),
             Findings = sorted,
-            NotInspected = NotInspected.List(motion, planned, measurements, reach, travel),
+            NotInspected = [.. plan.BelowTables, .. NotInspected.List(motion, planned, measurements, reach, travel)],
             MatchedNothing = plan.MatchedNothing,
             Exempt = plan.Exempt,
             Assumptions = [.. vehicle.Assumptions.Concat(PointComparison.Of(motion)).Concat(MirrorComparison.Of(motion)).Select(a => new Assumption(a.Path, a.Text)), .. checks.NotUsed(sorted)],

@@ -22,6 +22,9 @@ public abstract class Quantity
     /// <summary>True when a small value is the bad one.</summary>
     public abstract bool IsWorstWhenLeast { get; }
 
+    /// <summary>True when its measurement bounds the other side too, in <see cref="Measurement.OtherSide"/>: only then can a limit have two sides, or the other one.</summary>
+    public virtual bool BoundsBothSides => false;
+
     /// <summary>Why it can't be asked of these parts, or null when it can.</summary>
     /// <param name="first">The part, or the first of a pair.</param>
     /// <param name="second">The second of a pair.</param>

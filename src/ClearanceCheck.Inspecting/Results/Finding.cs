@@ -66,10 +66,6 @@ public sealed record PartCard(string Id, string Name, string Kind, string Body);
 /// <summary>A quantity: its id in rules, its name and meaning in words, its unit (<c>mm</c> or <c>%</c>).</summary>
 public sealed record QuantityCard(string Id, string Name, string Meaning, string Unit);
 
-/// <summary>The limit that was applied, in the quantity's unit. One of the two is set.</summary>
-/// <param name="Because">The facts of the case that set it; empty for the rule's own limit.</param>
-public sealed record LimitCard(double? AtLeast, double? AtMost, ImmutableArray<string> Because);
-
 /// <summary>Where a limit comes from.</summary>
 /// <param name="Basis"><c>published</c>, <c>common-practice</c>, <c>plain-fact</c> or <c>shop</c>.</param>
 /// <param name="Known">How it is known: <c>read</c>, <c>second-hand</c>, <c>from-memory</c> or <c>none</c>.</param>

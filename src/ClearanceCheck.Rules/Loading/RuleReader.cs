@@ -36,7 +36,7 @@ internal sealed class RuleReader(QuantityCatalogue quantities)
         RuleSource? source = SourceReader.Read(reader.Required("source", "where the limit comes from"));
         if (source?.Basis == SourceReader.CommonPractice && severity?.Value == Severity.Danger) RuleMessages.DangerOnAGuess(severityField);
         ReadOver(reader.Optional("over"));
-        if (reader.Node.Find("accept") is not null) RuleMessages.KeyNotYet(reader.Optional("accept"), "accept", "Leave it out: no finding can be accepted yet.");
+        TermsReader.Allow(reader);
         Rule? limited = ReadLimits(reader, quantity);
         Rule? said = ReadWords(id, reader);
         if (limited is null || said is null || severity is null || part is null || source is null || (quantity!.IsOfPair && to is null)) return null;
@@ -51,7 +51,7 @@ internal sealed class RuleReader(QuantityCatalogue quantities)
             Cases = limited.Cases,
             Source = source,
         };
-        return ReadExamples(reader.Optional("examples"), rule, quantity);
+        return new TermsReader(quantity).Read(reader, rule) is { } whole ? ReadExamples(reader.Optional("examples"), whole, quantity) : null;
     }
 
     private IEnumerable<string> QuantityWords => quantities.All.Select(q => q.Id);
