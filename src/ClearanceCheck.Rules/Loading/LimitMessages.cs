@@ -1,5 +1,6 @@
 using ClearanceCheck.Documents;
 using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Rules.Loading;
 
@@ -20,6 +21,9 @@ internal static class LimitMessages
 
     public static void StepsNotOrdered(Field item, int number) => item.Fault(
         "rule.steps-not-ordered", $"Step {number} begins at a size that is not above the one before.", "Write the steps by growing size, each size once.");
+
+    public static void SizeWithoutUnit(Field field, string typed, PartProperty property) => field.Fault(
+        "rule.size-without-unit", $"`{typed}` has no unit, and a rule file has no unit for bare numbers.", $"Write `{typed} {property.Unit}`.");
 
     public static void FloorWithoutSimple(Field field) => field.Fault(
         "rule.floor-without-simple", "A `floor` belongs to `decision: simple`, and this rule judges its limit with the give or take.", "Write `decision: simple` above it, or leave `floor` out.");

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Documents.Nodes;
 using ClearanceCheck.Documents.Reading;
 using ClearanceCheck.Quantities;
 using ClearanceCheck.Units;
@@ -25,9 +26,18 @@ internal static class PropertyReader
     }
 
     /// <summary>A value in the property's unit.</summary>
-    public static double? ReadValue(Field field, PartProperty property) => property.Unit == "deg"
-        ? field.Angle() is { } angle ? angle.Value.Degrees : null
-        : field.Length(Sizes)?.Value.Length.Millimetres;
+    public static double? ReadValue(Field field, PartProperty property)
+    {
+        if (field.Node is ScalarNode scalar && QuantityText.ParseNumber(scalar.Text).IsRead)
+        {
+            LimitMessages.SizeWithoutUnit(field, scalar.Text, property);
+            return null;
+        }
+
+        return property.Unit == "deg"
+            ? field.Angle() is { } angle ? angle.Value.Degrees : null
+            : field.Length(Sizes)?.Value.Length.Millimetres;
+    }
 
     /// <summary>The properties that an example's part has; null when one is faulty.</summary>
     public static ImmutableSortedDictionary<string, double>? ReadAll(MappingReader reader)

@@ -15,9 +15,6 @@ internal static class RuleMessages
     public static void OtherFormat(Field field) => field.Fault(
         "rule.other-format", "This program reads format 1 of rule files only.", "Write `format: 1` and check the keys against the guide.");
 
-    public static void OverlayNotYet(Field field) => field.Fault(
-        "rule.overlay-not-yet", "Overlays are not in this version.", "Write the shop's rules as a library of their own: `library: the-shop`, `version: 1.0.0`, `rules: ...`.");
-
     public static void NoVersion(Field field, string typed) => field.Fault(
         "rule.no-version", $"`{Shown(typed)}` is not a version: a library's version is three numbers.", "Write for example `version: 1.0.0`.");
 

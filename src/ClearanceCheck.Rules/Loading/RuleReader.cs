@@ -10,6 +10,12 @@ internal sealed class RuleReader(QuantityCatalogue quantities)
 {
     private const string AllPoses = "all-poses";
 
+    /// <summary>The keys of a rule; an overlay may change any of them but what the rule is about.</summary>
+    public static ImmutableArray<string> Keys { get; } =
+    [
+        "title", "severity", "consequence", "quantity", "part", "to", "only-when", "over", "limit", "cases", "decision", "floor", "accept", "source", "advice", "hand-check", "recheck", "examples",
+    ];
+
     private static readonly string[] LaterPoses = ["droop", "bump", "full-droop", "full-bump", "ride-height", "articulated"];
 
     private static readonly Dictionary<string, Severity> Severities = new(StringComparer.Ordinal)
@@ -19,6 +25,9 @@ internal sealed class RuleReader(QuantityCatalogue quantities)
         ["caution"] = Severity.Caution,
         ["notice"] = Severity.Notice,
     };
+
+    /// <summary>What a rule limits.</summary>
+    public Quantity Quantity(Rule rule) => quantities.Find(rule.Quantity)!;
 
     public Rule? Read(string id, Field field) => field.Mapping(reader => Read(id, reader));
 
