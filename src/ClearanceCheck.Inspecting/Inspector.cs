@@ -54,7 +54,7 @@ public static class Inspector
         {
             Vehicle = Card(vehicle.Description),
             Scope = vehicle.Scope,
-            Library = new LibraryCard(request.Library.Name, request.Library.Version, request.Library.Hash, request.Library.Rules.Length, request.Library.NotLoaded),
+            Library = LibraryCards.Of(request.Library),
             Decision = DecisionBuilder.Build(sorted, request.Library.NotLoaded),
             Findings = sorted,
             NotInspected = [.. plan.BelowTables, .. NotInspected.List(motion, planned, measurements, reach, travel)],

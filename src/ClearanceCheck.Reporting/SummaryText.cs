@@ -18,10 +18,12 @@ public static class SummaryText
         StringBuilder text = new();
         text.AppendLine(CultureInfo.InvariantCulture, $"{Coloured(ReportWords.Decision(result.Decision.Kind).ToUpperInvariant(), DecisionColour(result.Decision.Kind), colour)}  {VisibleText.Typed(result.Vehicle.Name)}");
         text.AppendLine(ReportWords.DecisionMeaning(result.Decision.Kind));
+        if (result.Library.NotLoaded.Length > 0) text.AppendLine(RuleChangeWords.NotLoaded(result.Library.NotLoaded.Length));
         Section(text, "Why", result.Decision.Reasons.Select(VisibleText.Sentence));
         Section(text, "Do this, in this order", result.Decision.DoThis.Select((line, index) => string.Create(CultureInfo.InvariantCulture, $"{index + 1}. {VisibleText.Sentence(line.Text)}")));
         Section(text, "What stands against it", result.Findings.Where(f => f.Verdict != Verdict.Conforms).Select(f => Line(f, colour)));
         Section(text, "Rules that could not be loaded", result.Library.NotLoaded.Select(VisibleText.Sentence));
+        Section(text, "Rules that the shop loosened or switched off", result.Library.Changes.Select(change => VisibleText.Sentence(RuleChangeWords.Of(change))));
         Section(text, "Not inspected", result.NotInspected.Select(n => $"{VisibleText.Typed(n.What)}: {VisibleText.Sentence(n.Why)}"));
         text.AppendLine().AppendLine(Counts(result));
         text.AppendLine(CultureInfo.InvariantCulture, $"Report {VisibleText.Typed(result.Provenance.ReportId)}, rules {VisibleText.Typed(result.Library.Name)} {VisibleText.Typed(result.Library.Version)}");

@@ -24,7 +24,11 @@ internal static class HostileResult
                 Datum = text,
             },
             Scope = [text],
-            Library = new LibraryCard(text, text, text, 3, [text]),
+            Library = new LibraryCard(text, text, text, 3, [text])
+            {
+                Layers = [new LayerCard(text, text, false, text), new LayerCard(text, text, true, text)],
+                Changes = [new RuleChangeCard(text, text, "loosened", [text], text, text, text, text, text)],
+            },
             Decision = new DecisionCard(DecisionKind.Held, [text], [new ActionLine(text, text), new ActionLine(text, null)]),
             Findings = [.. whole.Findings.Select(f => Of(f, text))],
             NotInspected = [new NotInspectedItem(text, text)],
