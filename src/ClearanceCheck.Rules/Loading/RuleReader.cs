@@ -26,6 +26,8 @@ internal sealed class RuleReader(QuantityCatalogue quantities)
         ["notice"] = Severity.Notice,
     };
 
+    public static IEnumerable<string> SeverityWords => Severities.Keys;
+
     /// <summary>What a rule limits.</summary>
     public Quantity Quantity(Rule rule) => quantities.Find(rule.Quantity)!;
 
