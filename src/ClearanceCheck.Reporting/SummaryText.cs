@@ -45,14 +45,14 @@ public static class SummaryText
             ? $"{Figures.Value(evidence.Value, finding.Quantity, finding.Limit)} give or take {Figures.GiveOrTake(evidence.GiveOrTake, finding.Quantity.Unit)}, limit {Figures.Limit(finding.Limit, finding.Quantity, evidence.Value)}"
             : $"limit {Figures.Limit(finding.Limit, finding.Quantity, null)}";
         string severity = Coloured(ReportWords.Severity(finding.Severity).PadRight(7), SeverityColour(finding.Severity), colour);
-        return $"{severity}  {VisibleText.Typed(finding.Title)} ({parts}): {figures}; {VisibleText.Sentence(ReportWords.VerdictSentence(finding))}";
+        return $"{severity}  {VisibleText.Typed(finding.Title)} ({parts}): {figures}; {VisibleText.Sentence(ReportWords.VerdictSentence(finding))}{(finding.Accepted is null ? "" : " " + VisibleText.Sentence(ReportWords.Accepted(finding.Accepted)))}";
     }
 
     private static string Counts(InspectionResult result)
     {
         int Count(Verdict verdict) => result.Findings.Count(f => f.Verdict == verdict);
         return string.Create(CultureInfo.InvariantCulture,
-            $"{result.Findings.Length} findings: {Count(Verdict.Fails)} fail, {Count(Verdict.Undecided)} too close to call, {Count(Verdict.NotEvaluated)} could not be checked, {Count(Verdict.Conforms)} meet the limit; {result.MatchedNothing.Length} {(result.MatchedNothing.Length == 1 ? "rule" : "rules")} found nothing to judge");
+            $"{result.Findings.Length} findings{(result.Findings.Any(f => f.Accepted is { Holds: true }) ? $" ({result.Findings.Count(f => f.Accepted is { Holds: true })} accepted)" : "")}: {Count(Verdict.Fails)} fail, {Count(Verdict.Undecided)} too close to call, {Count(Verdict.NotEvaluated)} could not be checked, {Count(Verdict.Conforms)} meet the limit; {result.MatchedNothing.Length} {(result.MatchedNothing.Length == 1 ? "rule" : "rules")} found nothing to judge");
     }
 
     private static string Coloured(string words, string code, bool colour) => colour ? $"\e[{code}m{words}{Plain}" : words;

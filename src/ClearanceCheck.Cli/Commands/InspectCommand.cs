@@ -41,7 +41,7 @@ internal static class InspectCommand
 
     /// <summary>1 for an open finding at or above a severity and for a vehicle that is held, else 0.</summary>
     private static int Status(InspectionResult result, Severity failAt) =>
-        result.Decision.Kind == DecisionKind.Held || result.Findings.Any(f => f.Verdict != Verdict.Conforms && f.Severity >= failAt)
+        result.Decision.Kind == DecisionKind.Held || result.Findings.Any(f => f.IsOpen && f.Severity >= failAt)
             ? ExitStatus.Findings
             : ExitStatus.Nothing;
 

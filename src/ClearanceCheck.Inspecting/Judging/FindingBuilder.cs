@@ -44,6 +44,7 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
             Missing = Missing(verdict, side, applied, measured),
             Assumes = [.. Assumes(measured), .. AssumedPlace(measured)],
             Shields = said,
+            WorsensBeyondTravel = EndsAtNoStop(measured),
             Basis = ReadingCards.Basis(measured.Basis),
             Direct = ReadingCards.Of(measured, coverageFactor),
         };

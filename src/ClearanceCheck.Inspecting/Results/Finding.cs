@@ -44,6 +44,15 @@ public sealed record Finding
     /// <summary>Sentences on shields: which one stands between the two, or that one in the file does not.</summary>
     public ImmutableArray<string> Shields { get; init; } = [];
 
+    /// <summary>That somebody takes the word for it; null where nobody does.</summary>
+    public AcceptedCard? Accepted { get; init; }
+
+    /// <summary>True where something stands open: the limit is not known to be met, and nobody has accepted that.</summary>
+    public bool IsOpen => Verdict != Verdict.Conforms && Accepted is not { Holds: true };
+
+    /// <summary>True where the value gets worse up to a typed end of the travel, so that nothing is known of what lies beyond; for the judging only.</summary>
+    public bool WorsensBeyondTravel { get; init; }
+
     /// <summary>What the value rests on.</summary>
     public FindingBasis Basis { get; init; }
 

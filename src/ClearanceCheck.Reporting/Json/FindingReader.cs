@@ -25,6 +25,7 @@ internal static class FindingReader
         Advice = finding["advice"].TextOrNull,
         HandCheck = finding["handCheck"].TextOrNull,
         Checked = finding["checked"].TextOrNull,
+        Accepted = AcceptedJson.Read(finding["accepted"]),
         Recheck = finding["recheck"].Texts,
         Assumes = finding["assumes"].Texts,
         Shields = finding["shields"].Texts,

@@ -26,6 +26,7 @@ internal static class FindingWriter
         JsonFields.Text(json, "advice", finding.Advice);
         JsonFields.Text(json, "handCheck", finding.HandCheck);
         JsonFields.Text(json, "checked", finding.Checked);
+        AcceptedJson.Write(json, finding.Accepted);
         JsonFields.Texts(json, "recheck", finding.Recheck);
         JsonFields.Texts(json, "assumes", finding.Assumes);
         JsonFields.Texts(json, "shields", finding.Shields);

@@ -51,6 +51,7 @@ internal static class HostileResult
         Advice = text,
         HandCheck = text,
         Checked = text,
+        Accepted = new AcceptedCard(text, true, text, text, text, text, null),
         Missing = finding.Missing is null ? null : text,
         Recheck = [text],
         Parts = [.. finding.Parts.Select(_ => new PartCard(text, text, text, text))],

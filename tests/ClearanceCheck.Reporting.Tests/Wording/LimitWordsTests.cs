@@ -46,5 +46,23 @@ public sealed class LimitWordsTests
         read.Because.ShouldBe(card.Because);
     }
 
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void An_accepted_finding_comes_back_from_the_machine_text_and_has_words_of_its_own(bool holds)
+    {
+        InspectionResult result = SampleResult.Whole();
+        var card = new AcceptedCard("behind-shield", holds, "30 mm", "R. Amsel", "2031-10-01", "Checked hot", holds ? null : "it counted until 2031-10-01");
+        Finding finding = result.Findings.First(f => f.Verdict == Verdict.Fails) with { Accepted = card };
+
+        FindingsJson.Read(FindingsJson.Write(result with { Findings = [finding] })).Findings[0].Accepted.ShouldBe(card);
+
+        ReportWords.Verdict(finding).ShouldBe(holds ? "fails, accepted" : "fails");
+        HtmlReport.Write(result with { Findings = [finding] }).ShouldContain(holds
+            ? "Accepted down to 30 mm by R. Amsel until 2031-10-01: Checked hot"
+            : "Accepted by R. Amsel, which does not count: it counted until 2031-10-01.");
+        SummaryText.Write(result with { Findings = [finding] }, colour: false).ShouldContain(holds ? "(1 accepted)" : "which does not count");
+    }
+
     private static QuantityCard Mm => SampleFindings.Gap;
 }
