@@ -36,6 +36,7 @@ internal static class CommandLine
         root.Add(MeasureCommand.Create(door));
         root.Add(PoseCommand.Create(door));
         root.Add(DemoCommand.Create(door));
+        root.Add(RulesCommand.Create(door));
         root.Add(SchemaCommand.Create(door));
         return root;
     }

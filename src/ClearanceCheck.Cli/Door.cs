@@ -29,6 +29,9 @@ internal sealed class Door : IDisposable
     /// <summary>Where a log of a crash goes.</summary>
     public required string TempFolder { get; init; }
 
+    /// <summary>The day, for what counts up to a last day; taken where nobody types one.</summary>
+    public required DateOnly Today { get; init; }
+
     /// <summary>Results go to a terminal that shows colours.</summary>
     public bool ColoursOutput { get; init; }
 

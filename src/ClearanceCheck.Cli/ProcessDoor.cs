@@ -26,6 +26,7 @@ internal static class ProcessDoor
             Input = Console.OpenStandardInput,
             WorkingFolder = Environment.CurrentDirectory,
             TempFolder = Path.GetTempPath(),
+            Today = DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime),
             ColoursOutput = !Console.IsOutputRedirected && AllowsColour(),
             ShowsProgress = !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb",
         };

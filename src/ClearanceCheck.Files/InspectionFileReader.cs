@@ -30,6 +30,7 @@ public static class InspectionFileReader
         PartsReader.Read(reader, draft);
         GapsReader.Read(reader, draft);
         ChecksReader.Read(reader, draft);
+        AcceptedReader.Read(reader, draft);
         BeforeLiftReader.Read(reader, draft);
         RailPitchReader.Read(reader, draft);
         return draft;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ClearanceCheck.Documents.Nodes;
 using ClearanceCheck.Documents.Reading;
 using ClearanceCheck.Files.Forms;
@@ -56,10 +57,11 @@ internal static class PartsReader
             return null;
         }
 
+        ImmutableSortedDictionary<string, double>? properties = PartPropertiesReader.Read(reader, kind);
         string own = mirror is null ? id.Value : Announce(mirror, id, ids, draft);
-        if (PartFormReader.Read(new PartSource(reader, kind, own, within, state, draft)) is not var (body, form)) return null;
+        if (PartFormReader.Read(new PartSource(reader, kind, own, within, state, draft)) is not var (body, form) || properties is null) return null;
         string called = mirror is null ? name ?? own : PartMirror.NameOf(own, name, mirror.Side);
-        var part = new Part { Id = own, Name = called, Kind = kind, Body = body, Form = form, Touches = [.. other.Select(o => o.Value)] };
+        var part = new Part { Id = own, Name = called, Kind = kind, Body = body, Form = form, Touches = [.. other.Select(o => o.Value)], Properties = properties };
         draft.Parts.Add(part);
         if (mirror is not null) AddImage(mirror, id.Value, name, part, ids, draft);
         return part;

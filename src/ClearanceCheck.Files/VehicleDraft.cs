@@ -58,6 +58,8 @@ internal sealed class VehicleDraft(InspectionFile file)
 
     public List<HandCheck> HandChecks { get; } = [];
 
+    public List<AcceptedFinding> Accepted { get; } = [];
+
     /// <summary>Ids of parts, and names of bodies, that gaps were read between: such parts need no shape.</summary>
     public HashSet<string> NamedByGaps { get; } = new(StringComparer.Ordinal);
 
@@ -84,6 +86,7 @@ internal sealed class VehicleDraft(InspectionFile file)
         BeforeLift = BeforeLift,
         DirectGaps = [.. DirectGaps],
         HandChecks = [.. HandChecks],
+        Accepted = [.. Accepted],
         Assumptions = [.. Assumptions],
         Readings = [.. readings],
     };

@@ -19,6 +19,9 @@ public sealed record InspectionRequest
 
     public required ImmutableArray<InputFile> Inputs { get; init; }
 
+    /// <summary>The day of the inspection; null where none was given: then nothing that has a last day counts.</summary>
+    public DateOnly? Today { get; init; }
+
     /// <summary>Give or take is this many standard uncertainties.</summary>
     public double CoverageFactor { get; init; } = MeasureRequest.UsualCoverageFactor;
 

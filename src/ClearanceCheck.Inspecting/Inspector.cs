@@ -43,24 +43,25 @@ public static class Inspector
         ImmutableArray<ImmutableArray<ExtremePose>> poses = [.. motion.Modules.Select(ExtremePoses.Of)];
         var checks = new HandChecks(vehicle.HandChecks, request.CoverageFactor);
         // A pair that only the rule for uncovered pairs looks at, and finds nothing in, is counted and not told one by one, unless somebody checked it.
-        ImmutableArray<Finding> sorted = Sorted(checks.Apply(
+        var exceptions = new Exceptions(vehicle, request.Library, request.Today);
+        ImmutableArray<Finding> sorted = Sorted(exceptions.Apply(checks.Apply(
         [
             .. findings.SelectMany((own, i) => own.Where(f => !planned[i].IsUncovered || f.Verdict != Verdict.Conforms || checks.Names(f)))
                 .Concat(new BindingFindings(motion, poses, request.CoverageFactor).All()),
-        ]));
+        ])));
         ImmutableArray<ReachCard> reach = ReachBuilder.Build(motion);
         ImmutableArray<TravelTable> travel = TravelTableBuilder.Build(motion, poses);
         return (new InspectionResult
         {
             Vehicle = Card(vehicle.Description),
             Scope = vehicle.Scope,
-            Library = new LibraryCard(request.Library.Name, request.Library.Version, request.Library.Hash, request.Library.Rules.Length, request.Library.NotLoaded),
+            Library = LibraryCards.Of(request.Library),
             Decision = DecisionBuilder.Build(sorted, request.Library.NotLoaded),
             Findings = sorted,
-            NotInspected = NotInspected.List(motion, planned, measurements, reach, travel),
+            NotInspected = [.. plan.BelowTables, .. NotInspected.List(motion, planned, measurements, reach, travel)],
             MatchedNothing = plan.MatchedNothing,
             Exempt = plan.Exempt,
-            Assumptions = [.. vehicle.Assumptions.Concat(PointComparison.Of(motion)).Concat(MirrorComparison.Of(motion)).Select(a => new Assumption(a.Path, a.Text)), .. checks.NotUsed(sorted)],
+            Assumptions = [.. vehicle.Assumptions.Concat(PointComparison.Of(motion)).Concat(MirrorComparison.Of(motion)).Select(a => new Assumption(a.Path, a.Text)), .. checks.NotUsed(sorted), .. exceptions.NotUsed(sorted)],
             Reach = reach,
             Travel = travel,
             Measurements = MeasurementRows.Of(vehicle),

@@ -19,6 +19,7 @@ internal static class ProvenanceBuilder
         var defaults = new SweepSettings();
         ImmutableArray<Setting> settings =
         [
+            .. request.Today is { } today ? [new Setting("day of the inspection", Day(today))] : ImmutableArray<Setting>.Empty,
             new("give or take", $"{NumberText.Short(request.CoverageFactor)} standard uncertainties"),
             new("guard over the largest limit", $"at least {NumberText.Short(Ceilings.LeastGuardMm)} mm"),
             new("stop give", $"{NumberText.Short(defaults.StopGiveMm)} mm"),
@@ -38,9 +39,12 @@ internal static class ProvenanceBuilder
         };
     }
 
+    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+
     private static string Id(InspectionRequest request)
     {
         var text = new StringBuilder(request.ProgramVersion).Append('\n').Append(request.Library.Hash).Append('\n');
+        if (request.Today is { } today) text.Append(Day(today)).Append('\n');
         foreach (InputFile input in request.Inputs) text.Append(input.Name).Append(' ').Append(input.Sha256).Append('\n');
         byte[] hash = SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString()));
         return Convert.ToHexStringLower(hash)[..IdCharacters];

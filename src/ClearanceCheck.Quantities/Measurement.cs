@@ -21,6 +21,9 @@ public sealed record Measurement
 
     public Grade Grade { get; init; }
 
+    /// <summary>The extreme on the other side, bounded in the same way; null for a quantity that bounds one side only.</summary>
+    public Measurement? OtherSide { get; init; }
+
     /// <summary>The worst places, the worst first.</summary>
     public ImmutableArray<WorstPlace> Places { get; init; } = [];
 

@@ -25,6 +25,9 @@ public abstract class Quantity
     /// <summary>True when its two witness points, and the parts there, make a drawing.</summary>
     public virtual bool IsDrawn => true;
 
+    /// <summary>True when its measurement bounds the other side too, in <see cref="Measurement.OtherSide"/>: only then can a limit have two sides, or the other one.</summary>
+    public virtual bool BoundsBothSides => false;
+
     /// <summary>Why it can't be asked of these parts, or null when it can.</summary>
     /// <param name="first">The part, or the first of a pair.</param>
     /// <param name="second">The second of a pair.</param>

@@ -6,6 +6,9 @@ namespace ClearanceCheck.Rules;
 /// <summary>The base rule library that the program carries.</summary>
 public static class BaseLibrary
 {
+    /// <summary>The name of the library.</summary>
+    public const string Name = "base";
+
     private const string Folder = "rules/";
 
     /// <summary>The files of the library in ordinal order of their names.</summary>

@@ -9,7 +9,7 @@ namespace ClearanceCheck.Rules;
 public static class Conformity
 {
     /// <summary>Judges one place.</summary>
-    /// <param name="limit">The limit.</param>
+    /// <param name="limit">The limit. Of one with two sides both are judged with the same value and bound: for a value that is known in one pose.</param>
     /// <param name="value">The worst value found.</param>
     /// <param name="bound">What no pose passes, on the worse side of the value.</param>
     /// <param name="giveOrTake">k times the standard uncertainty, zero or more.</param>
@@ -18,6 +18,25 @@ public static class Conformity
     {
         if (!double.IsFinite(value) || !double.IsFinite(bound) || !(giveOrTake >= 0) || !double.IsFinite(giveOrTake))
             throw new ArgumentException("A verdict needs finite numbers.", nameof(value));
+        if (limit.Sides is not [var side]) return Gravest(Judge(limit.Sides[0], value, bound, giveOrTake), Judge(limit.Sides[1], value, bound, giveOrTake));
+        return JudgeSide(side, value, bound, giveOrTake);
+    }
+
+    /// <summary>Judges one place against a limit that holds a margin already: the value and its bound alone decide on the limit, the give or take only on the floor below it.</summary>
+    /// <remarks>The simple acceptance of JCGM 106 with a guard against what the margin can't hold. A value that misses the limit fails; one that meets it conforms only when the whole interval meets the floor.</remarks>
+    /// <param name="limit">A limit with one side.</param>
+    /// <param name="floor">On the looser side of the limit.</param>
+    /// <inheritdoc cref="Judge"/>
+    public static ConformityOutcome JudgeSimply(RuleLimit limit, double floor, double value, double bound, double giveOrTake)
+    {
+        RuleLimit lower = limit.AtLeast is null ? new RuleLimit(null, floor) : new RuleLimit(floor, null);
+        ConformityOutcome plain = Judge(limit, value, bound, 0), guarded = Judge(lower, value, bound, giveOrTake);
+        if (plain != ConformityOutcome.Conforms) return plain;
+        return guarded == ConformityOutcome.Conforms ? plain : ConformityOutcome.Undecided;
+    }
+
+    private static ConformityOutcome JudgeSide(RuleLimit limit, double value, double bound, double giveOrTake)
+    {
         double sign = limit.AtLeast is null ? -1 : 1;
         double margin = sign * (value - limit.Number), worst = Math.Min(margin, sign * (bound - limit.Number));
         if (worst - giveOrTake >= 0) return ConformityOutcome.Conforms;

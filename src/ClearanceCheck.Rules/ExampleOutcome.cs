@@ -9,4 +9,7 @@ public enum ExampleOutcome
 
     /// <summary>The rule does not apply to such parts or facts.</summary>
     NotCovered,
+
+    /// <summary>The limit hangs on a property of the part that is not said.</summary>
+    NotEvaluated,
 }

@@ -34,6 +34,12 @@ public sealed record Rule
     /// <summary>Other limits for special cases; the first whose facts all hold is taken.</summary>
     public ImmutableArray<RuleCase> Cases { get; init; } = [];
 
+    /// <summary>Of a rule whose limit holds a margin already: the value alone decides on the limit, and this floor, in the quantity's unit, is judged with the give or take. Null for a rule whose limit itself is judged so.</summary>
+    public double? Floor { get; init; }
+
+    /// <summary>On what terms a finding may be accepted; null where it never may.</summary>
+    public RuleAcceptance? Accept { get; init; }
+
     public required RuleSource Source { get; init; }
 
     public string? Advice { get; init; }
@@ -44,6 +50,18 @@ public sealed record Rule
     public ImmutableArray<string> Recheck { get; init; } = [];
 
     public ImmutableArray<RuleExample> Examples { get; init; } = [];
+
+    /// <summary>Where each field comes from, in the order in which they were read; empty for a rule that was not read from a file.</summary>
+    public ImmutableArray<FieldOrigin> Origins { get; init; } = [];
+
+    /// <summary>The rule's own limit and those of its cases.</summary>
+    public IEnumerable<RuleLimit> Limits => Cases.Select(c => c.Limit).Prepend(Limit);
+
+    /// <summary>Judges one place against a limit of this rule.</summary>
+    /// <inheritdoc cref="Conformity.Judge"/>
+    public ConformityOutcome Judge(RuleLimit limit, double value, double bound, double giveOrTake) => Floor is { } floor
+        ? Conformity.JudgeSimply(limit, floor, value, bound, giveOrTake)
+        : Conformity.Judge(limit, value, bound, giveOrTake);
 
     /// <summary>The limit that applies when exactly these facts hold, and the facts of the case that set it.</summary>
     public (RuleLimit Limit, ImmutableArray<string> Because) LimitFor(IReadOnlySet<string> facts)
@@ -56,13 +74,6 @@ public sealed record Rule
 
 /// <summary>Another limit for a special case.</summary>
 public sealed record RuleCase(ImmutableArray<string> When, RuleLimit Limit);
-
-/// <summary>A limit in the quantity's unit. One of the two is set.</summary>
-public sealed record RuleLimit(double? AtLeast, double? AtMost)
-{
-    /// <summary>The number, whichever side it is on.</summary>
-    public double Number => AtLeast ?? AtMost!.Value;
-}
 
 /// <summary>Where a limit comes from.</summary>
 /// <param name="Basis"><c>published</c>, <c>common-practice</c>, <c>plain-fact</c> or <c>shop</c>.</param>

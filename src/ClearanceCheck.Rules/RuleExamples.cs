@@ -21,13 +21,24 @@ public static class RuleExamples
         bool isCovered = (example.Part is null || rule.Part.Covers(example.Part)) && (example.To is null || rule.To?.Covers(example.To) != false);
         HashSet<string> facts = [.. example.Facts];
         if (!isCovered || !rule.OnlyWhen.All(facts.Contains)) return ExampleOutcome.NotCovered;
-        return Conformity.Judge(rule.LimitFor(facts).Limit, example.Value, example.Value, CoverageFactor * example.Uncertainty) switch
+        return LimitOf(rule.LimitFor(facts).Limit, example) switch
         {
-            ConformityOutcome.Conforms => ExampleOutcome.Conforms,
-            ConformityOutcome.Fails => ExampleOutcome.Fails,
-            _ => ExampleOutcome.Undecided,
+            LimitForPart.NotCovered => ExampleOutcome.NotCovered,
+            LimitForPart.Known known => Outcome(rule.Judge(known.Limit, example.Value, example.Value, CoverageFactor * example.Uncertainty)),
+            _ => ExampleOutcome.NotEvaluated,
         };
     }
+
+    /// <summary>What a limit comes to for the part of an example, whose properties are exact.</summary>
+    public static LimitForPart LimitOf(RuleLimit limit, RuleExample example) =>
+        limit.For(word => example.Part is { } part && part.Properties.TryGetValue(word, out double value) ? (value, 0) : null);
+
+    private static ExampleOutcome Outcome(ConformityOutcome outcome) => outcome switch
+    {
+        ConformityOutcome.Conforms => ExampleOutcome.Conforms,
+        ConformityOutcome.Fails => ExampleOutcome.Fails,
+        _ => ExampleOutcome.Undecided,
+    };
 
     /// <summary>True when every example comes out as it says.</summary>
     public static bool AllHold(Rule rule) => rule.Examples.All(e => Outcome(rule, e) == e.Expect);
@@ -37,7 +48,13 @@ public static class RuleExamples
 
     private static IEnumerable<(string What, Rule Changed)> Changes(Rule rule)
     {
-        foreach ((string way, RuleLimit moved) in Moves(rule.Limit)) yield return ($"the limit, moved {way}", rule with { Limit = moved });
+        foreach ((string way, RuleLimit moved) in LimitMoves.Of(rule.Limit)) yield return ($"the limit, {way}", rule with { Limit = moved });
+        if (rule.Floor is { } floor)
+        {
+            yield return ("the floor, moved up", rule with { Floor = floor + LimitStep });
+            yield return ("the floor, moved down", rule with { Floor = floor - LimitStep });
+        }
+
         for (int i = 0; i < rule.OnlyWhen.Length; i++)
             yield return ($"the fact {rule.OnlyWhen[i]} of only-when, dropped", rule with { OnlyWhen = rule.OnlyWhen.RemoveAt(i) });
         foreach ((string What, Rule Changed) change in CaseChanges(rule)) yield return change;
@@ -52,8 +69,8 @@ public static class RuleExamples
         {
             RuleCase special = rule.Cases[i];
             yield return ($"case {i + 1}, dropped", rule with { Cases = rule.Cases.RemoveAt(i) });
-            foreach ((string way, RuleLimit moved) in Moves(special.Limit))
-                yield return ($"the limit of case {i + 1}, moved {way}", rule with { Cases = rule.Cases.SetItem(i, special with { Limit = moved }) });
+            foreach ((string way, RuleLimit moved) in LimitMoves.Of(special.Limit))
+                yield return ($"the limit of case {i + 1}, {way}", rule with { Cases = rule.Cases.SetItem(i, special with { Limit = moved }) });
             for (int f = 0; f < special.When.Length; f++)
             {
                 RuleCase wider = special with { When = special.When.RemoveAt(f) };
@@ -77,12 +94,4 @@ public static class RuleExamples
         // Taking the last word away would drop the key, so a word gives way to one that nothing has.
         foreach (string word in words) yield return ($"the word {word}, dropped from {key}", words.Replace(word, NoWord));
     }
-
-    private static IEnumerable<(string Way, RuleLimit Moved)> Moves(RuleLimit limit)
-    {
-        yield return ("up", Moved(limit, LimitStep));
-        yield return ("down", Moved(limit, -LimitStep));
-    }
-
-    private static RuleLimit Moved(RuleLimit limit, double by) => new(limit.AtLeast + by, limit.AtMost + by);
 }

@@ -23,4 +23,7 @@ public sealed record Part
 
     /// <summary>Words that rules can ask for, such as <c>shielded</c>; none is read from a file yet.</summary>
     public ImmutableArray<string> Facts { get; init; } = [];
+
+    /// <summary>What the file says of it beside its shape, by the word of <see cref="PartProperties"/>, in the property's unit.</summary>
+    public ImmutableSortedDictionary<string, double> Properties { get; init; } = ImmutableSortedDictionary<string, double>.Empty;
 }

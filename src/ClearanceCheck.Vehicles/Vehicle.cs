@@ -40,6 +40,9 @@ public sealed record Vehicle
     /// <summary>What was found by hand where a report asked for it.</summary>
     public ImmutableArray<HandCheck> HandChecks { get; init; } = [];
 
+    /// <summary>Findings that somebody takes the word for.</summary>
+    public ImmutableArray<AcceptedFinding> Accepted { get; init; } = [];
+
     /// <summary>What was taken for granted while reading.</summary>
     public required ImmutableArray<ModelAssumption> Assumptions { get; init; }
 

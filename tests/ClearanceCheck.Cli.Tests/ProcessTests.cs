@@ -26,7 +26,7 @@ public sealed class ProcessTests
         shop.Type(text);
         shop.Run("inspect", "-", "--out", "within");
 
-        Answer answer = Start(shop, text, "--verbose", "inspect", "-", "--out", "apart");
+        Answer answer = Start(shop, text, "--verbose", "inspect", "-", "--today", "2031-04-02", "--out", "apart");
 
         answer.Status.ShouldBe(1);
         answer.Output.ShouldNotContain("\e");
@@ -43,7 +43,7 @@ public sealed class ProcessTests
         using Workshop shop = Workshop.WithFixture();
         shop.Run("inspect", "inspection.yaml", "--out", "with");
 
-        StartWith(shop, null, new() { [unit] = "0" }, "inspect", "inspection.yaml", "--out", "without").Status.ShouldBe(1);
+        StartWith(shop, null, new() { [unit] = "0" }, "inspect", "inspection.yaml", "--today", "2031-04-02", "--out", "without").Status.ShouldBe(1);
 
         foreach (string name in new[] { "report.html", "findings.json" }) shop.Read("without/" + name).ShouldBe(shop.Read("with/" + name));
     }

@@ -14,7 +14,7 @@ public sealed class ProgressLineTests
     private static string Write(bool isTerminal)
     {
         using var error = new StringWriter();
-        using var door = new Door(logs => logs) { Output = TextWriter.Null, Error = error, Input = () => Stream.Null, WorkingFolder = "/", TempFolder = "/", ShowsProgress = isTerminal };
+        using var door = new Door(logs => logs) { Output = TextWriter.Null, Error = error, Input = () => Stream.Null, WorkingFolder = "/", TempFolder = "/", Today = default, ShowsProgress = isTerminal };
         using (var progress = new ProgressLine(door))
         {
             progress.Report((1, 12));

@@ -11,6 +11,9 @@ internal sealed class Workshop : IDisposable
 
     public string Folder { get; }
 
+    /// <summary>The day on the wall.</summary>
+    public static DateOnly Today => new(2031, 4, 2);
+
     /// <summary>Something that goes wrong when standard input is read.</summary>
     public Exception? BrokenInput { get; init; }
 
@@ -35,6 +38,7 @@ internal sealed class Workshop : IDisposable
             Input = () => BrokenInput is null ? new MemoryStream(input) : throw BrokenInput,
             WorkingFolder = Folder,
             TempFolder = Folder,
+            Today = Today,
         };
         return new Answer(CommandLine.Run(args, door), output.ToString(), error.ToString());
     }

@@ -25,6 +25,8 @@ public sealed class FaultTests
         { "missing-point", "        track-bar-axle: [-668, -445, -320]\n", "" },
         { "decimal-comma", "free-length: 262 mm            # rubber only, ferrule to ferrule", "free-length: 26,2 mm" },
         { "far-out-of-range", "free-length: 262 mm", "free-length: 1000000000 mm" },
+        { "joint-limit-out-of-range", "    upper: { body: chassis, at: [-700, 400, 60] }", "    joint-limit: 95 deg\n    upper: { body: chassis, at: [-700, 400, 60] }" },
+        { "joint-limit-without-unit", "    upper: { body: chassis, at: [-700, 400, 60] }", "    joint-limit: 25\n    upper: { body: chassis, at: [-700, 400, 60] }" },
         { "no-path", "    path-from: exhaust.csv\n", "" },
     };
 

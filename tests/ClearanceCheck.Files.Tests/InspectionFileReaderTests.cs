@@ -94,4 +94,13 @@ public sealed class InspectionFileReaderTests
     }
 
     private static Part Part(string id) => Vehicle.Parts.Single(p => p.Id == id);
+
+    [Fact]
+    public void What_a_joint_can_take_arrives_with_the_part()
+    {
+        InspectionReading reading = FaultyFile.Read(("    upper: { body: chassis, at: [-700, 400, 60] }", "    joint-limit: 25 deg\n    upper: { body: chassis, at: [-700, 400, 60] }"));
+
+        Part shock = reading.Vehicle.ShouldNotBeNull().Parts.Single(p => !p.Properties.IsEmpty);
+        PartProperties.Find("joint-limit")!.Of(shock, reading.Vehicle.Parameters)!.Value.Value.ShouldBe(25, 1e-9);
+    }
 }

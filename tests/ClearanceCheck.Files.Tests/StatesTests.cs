@@ -139,6 +139,23 @@ public sealed class StatesTests
         vehicle.Axles[0].OtherStates.Keys.ShouldBe(["ride"]);
     }
 
+    [Theory]
+    [InlineData("30 mm", 30, "mm")]
+    [InlineData("1-1/4 in", 31.75, "mm")]
+    [InlineData("2 %", 2, "%")]
+    [InlineData("20 deg", 20, "deg")]
+    public void Accepted_findings_arrive_with_their_floor_in_its_unit(string typed, double floor, string unit)
+    {
+        string accepted = $"accepted:\n  behind-shield: {{ rule: line-near-exhaust, parts: [ tailpipe, axle-brake-line ], floor: {typed}, by: R. Amsel, until: 2031-10-01, reason: Checked hot }}\n";
+
+        Vehicle vehicle = FaultyFile.Read(("parts:\n", accepted + "parts:\n")).Vehicle.ShouldNotBeNull();
+
+        AcceptedFinding read = vehicle.Accepted.ShouldHaveSingleItem();
+        (read.Floor, read.Unit, read.FloorTyped, read.Until).ShouldBe((floor, unit, typed, new DateOnly(2031, 10, 1)));
+        read.IsOf("line-near-exhaust", ["axle-brake-line", "tailpipe"]).ShouldBeTrue();
+        read.IsOf("line-near-exhaust", ["axle-brake-line"]).ShouldBeFalse();
+    }
+
     [Fact]
     public void Hand_checks_arrive_with_the_give_or_take_of_a_tape_unless_typed()
     {

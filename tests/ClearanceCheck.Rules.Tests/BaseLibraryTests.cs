@@ -80,7 +80,7 @@ public sealed class BaseLibraryTests
     [MemberData(nameof(Ids))]
     public void Every_rule_has_an_example_of_each_outcome(string id)
     {
-        foreach (ExampleOutcome outcome in Enum.GetValues<ExampleOutcome>())
+        foreach (ExampleOutcome outcome in Enum.GetValues<ExampleOutcome>().Where(o => o != ExampleOutcome.NotEvaluated))
             Find(id).Examples.ShouldContain(e => e.Expect == outcome, $"{id}: {outcome}");
     }
 

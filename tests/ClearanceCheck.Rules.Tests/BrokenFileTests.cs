@@ -278,14 +278,19 @@ public sealed class BrokenFileTests
         """);
 
     [Fact]
-    public void An_overlay_is_not_in_this_version() => Golden.Check(
+    public void An_overlay_needs_a_library_below_it() => Golden.Check(
         Libraries.Changed("library: the-shop", "overlay: the-shop"),
         """
-        shop.yaml:2:10: error: Overlays are not in this version.
+        shop.yaml:1:1: error: `on` is missing in the file: what the overlay stands on.
+          format: 1
+          ^
+        help: Add `on: ...`.
+
+        shop.yaml:2:1: error: An overlay changes a library, and there is no library below it.
           overlay: the-shop
-                   ^^^^^^^^
-        help: Write the shop's rules as a library of their own: `library: the-shop`, `version: 1.0.0`, `rules: ...`.
-        rule.overlay-not-yet
+          ^^^^^^^
+        help: Name the library's folder before the overlay's.
+        doc.missing-key rule.nothing-below
         no library
         """);
 

@@ -124,12 +124,12 @@ public sealed class BrokenRuleTests
     public void Two_sides_at_once_are_refused() => Golden.Check(
         Libraries.Changed("{ at-least: 60 mm }", "{ at-least: 60 mm, at-most: 90 mm }"),
         """
-        shop.yaml:9:40: error: A limit has one side, and here it has two.
+        shop.yaml:9:40: error: A limit has one form, and here it has two: `at-least` and `at-most`.
               limit: { at-least: 60 mm, at-most: 90 mm }
                                                  ^^^^^
-        help: Keep `at-least` or `at-most`.
-        see: shop.yaml:9:24: the other side
-        rule.two-sides
+        help: Keep one of them.
+        see: shop.yaml:9:24: the other form
+        rule.two-limits
         loaded: hose-short
         line-near-pipe was not loaded: 1 fault at shop.yaml:9:40.
         """);
@@ -138,24 +138,24 @@ public sealed class BrokenRuleTests
     public void An_empty_limit_is_refused() => Golden.Check(
         Libraries.Changed("{ at-least: 60 mm }", "{}"),
         """
-        shop.yaml:9:5: error: Neither `at-least` nor `at-most` is in `limit`: the value that is still right.
+        shop.yaml:9:5: error: The limit says nothing.
               limit: {}
               ^^^^^
-        help: Write one of the two, `at-least: ...` or `at-most: ...`.
-        doc.neither-key
+        help: Write one of `at-least`, `at-most`, `between`, `at-least-by`, `at-most-own`, such as `limit: { at-least: 25 mm }`.
+        rule.no-limit
         loaded: hose-short
         line-near-pipe was not loaded: 1 fault at shop.yaml:9:5.
         """);
 
     [Fact]
-    public void A_limit_kind_of_a_later_version_is_named_so() => Golden.Check(
+    public void Between_is_refused_where_one_side_is_bounded() => Golden.Check(
         Libraries.Changed("{ at-least: 60 mm }", "{ between: [ 60 mm, 90 mm ] }"),
         """
-        shop.yaml:9:23: error: `between` is not in this version.
+        shop.yaml:9:23: error: `between` can't be judged: of gap only the smallest value over all poses is found.
               limit: { between: [ 60 mm, 90 mm ] }
                                 ^^^^^^^^^^^^^^^^
-        help: A limit is `at-least` or `at-most`.
-        rule.key-not-yet
+        help: Write `at-least: ...`.
+        rule.side-not-judged
         loaded: hose-short
         line-near-pipe was not loaded: 1 fault at shop.yaml:9:23.
         """);

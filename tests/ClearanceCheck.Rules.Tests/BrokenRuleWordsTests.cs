@@ -36,23 +36,23 @@ public sealed class BrokenRuleWordsTests
         shop.yaml:11:5: error: `advise` is not a key here.
               advise: Move it.
               ^^^^^^
-        help: Did you mean `advice`? Keys here: quantity, severity, part, to, source, over, only-when, limit, cases, examples, recheck, title, consequence, advice, hand-check.
+        help: Did you mean `advice`? Keys here: quantity, severity, part, to, source, over, decision, floor, accept, only-when, limit, cases, examples, recheck, title, consequence, advice, hand-check.
         doc.unknown-key
         loaded: hose-short
         line-near-pipe was not loaded: 1 fault at shop.yaml:11:5.
         """);
 
     [Fact]
-    public void Acceptance_is_not_in_this_version() => Golden.Check(
-        Libraries.Changed("severity: warning", "severity: warning\n    accept: { floor: 25 mm, days: 180 }"),
+    public void What_may_be_accepted_is_worse_than_the_limit() => Golden.Check(
+        Libraries.Changed("severity: warning", "severity: warning\n    accept: { floor: 65 mm, days: 180 }"),
         """
-        shop.yaml:11:13: error: `accept` is not in this version.
-              accept: { floor: 25 mm, days: 180 }
-                      ^^^^^^^^^^^^^^^^^^^^^^^^^^^
-        help: Leave it out: no finding can be accepted yet.
-        rule.key-not-yet
+        shop.yaml:11:22: error: What may be accepted is worse than the limit or at it, and this floor is better: the rule asks for at least 60 mm.
+              accept: { floor: 65 mm, days: 180 }
+                               ^^^^^
+        help: Write a value that is no better than any limit of the rule.
+        rule.accept-floor-stricter
         loaded: hose-short
-        line-near-pipe was not loaded: 1 fault at shop.yaml:11:13.
+        line-near-pipe was not loaded: 1 fault at shop.yaml:11:22.
         """);
 
     [Fact]

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
+using ClearanceCheck.Cli.Inputs;
 using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Reporting.Wording;
 using ClearanceCheck.Rules;
@@ -19,14 +20,15 @@ internal static class InspectCommand
         Argument<string> file = FileArgument.Create();
         var folder = new Option<string>("--out") { Description = "Where the report goes.", HelpName = "DIR", DefaultValueFactory = _ => "clearance-report" };
         Option<string> formats = ReportFormats.CreateOption();
-        var rules = new Option<string?>("--rules") { Description = "A folder with rules (*.yaml) instead of those that the program carries.", HelpName = "DIR" };
+        RulesOptions rules = RulesOptions.Create();
         var failAt = new Option<string>("--fail-at") { Description = "The least severity that ends the command with status 1: " + string.Join(", ", Severities) + ".", HelpName = "SEVERITY", DefaultValueFactory = _ => MachineWords.Of(Severity.Danger) };
         failAt.AcceptOnlyFromAmong([.. Severities]);
         Option<int> threads = Threads();
-        var command = new Command("inspect", "Inspects a vehicle: prints a summary and writes the report.") { file, folder, formats, rules, failAt, threads };
+        var command = new Command("inspect", "Inspects a vehicle: prints a summary and writes the report.") { file, folder, formats, failAt, threads };
+        rules.AddTo(command);
         command.SetAction(p =>
         {
-            var run = new InspectionRun(door, p.GetRequiredValue(file)) { RulesFolder = p.GetValue(rules), Threads = p.GetValue(threads) };
+            var run = new InspectionRun(door, p.GetRequiredValue(file)) { RulesFolders = p.GetValue(rules.Folders) ?? [], Today = p.GetValue(rules.Today), Threads = p.GetValue(threads) };
             if (run.Inspect() is not { } result) return ExitStatus.UnusableInput;
             var report = new ReportFolder(door, p.GetRequiredValue(folder));
             ImmutableArray<string> written = ReportFormats.Parse(p.GetRequiredValue(formats));
@@ -39,7 +41,7 @@ internal static class InspectCommand
 
     /// <summary>1 for an open finding at or above a severity and for a vehicle that is held, else 0.</summary>
     private static int Status(InspectionResult result, Severity failAt) =>
-        result.Decision.Kind == DecisionKind.Held || result.Findings.Any(f => f.Verdict != Verdict.Conforms && f.Severity >= failAt)
+        result.Decision.Kind == DecisionKind.Held || result.Findings.Any(f => f.IsOpen && f.Severity >= failAt)
             ? ExitStatus.Findings
             : ExitStatus.Nothing;
 

@@ -10,8 +10,11 @@ namespace ClearanceCheck.Cli.Commands;
 /// <summary>Reads an inspection file and rules, and inspects.</summary>
 internal sealed class InspectionRun(Door door, string file)
 {
-    /// <summary>A folder of rules instead of those that the program carries.</summary>
-    public string? RulesFolder { get; init; }
+    /// <summary>Folders of rules: a library instead of that which the program carries, overlays on it.</summary>
+    public IReadOnlyList<string> RulesFolders { get; init; } = [];
+
+    /// <summary>The day of the inspection; null for the door's.</summary>
+    public DateOnly? Today { get; init; }
 
     public required int Threads { get; init; }
 
@@ -19,7 +22,7 @@ internal sealed class InspectionRun(Door door, string file)
     public InspectionResult? Inspect()
     {
         LoadedInspection? loaded = LoadedInspection.Load(file, door);
-        RuleLibrary? library = RulesSource.Load(RulesFolder, QuantityCatalogue.Standard, door);
+        RuleLibrary? library = RulesSource.Load(RulesFolders, Today ?? door.Today, QuantityCatalogue.Standard, door);
         if (loaded is null || library is null) return null;
         (InspectionResult? result, string? axle, MotionFault? fault) = Inspect(loaded, library);
         if (result is null) loaded.Print(axle!, fault!, door);
@@ -34,6 +37,7 @@ internal sealed class InspectionRun(Door door, string file)
             Library = library,
             ProgramVersion = ProgramVersion.Text,
             Inputs = loaded.Inputs,
+            Today = Today ?? door.Today,
             Threads = Threads,
         };
         using var progress = new ProgressLine(door);

@@ -4,21 +4,29 @@ using ClearanceCheck.Rules;
 
 namespace ClearanceCheck.Cli.Inputs;
 
-/// <summary>The rules of a run: those that the program carries, or those of a folder instead.</summary>
+/// <summary>The rules of a run: those that the program carries, those of folders instead, or a shop's overlays on either.</summary>
 internal static class RulesSource
 {
     /// <summary>Loads rules; every fault goes to standard error, and a rule that is left out for one holds the vehicle.</summary>
+    /// <param name="folders">Folders of rules, in layers; none for the rules that the program carries.</param>
+    /// <param name="today">The day of the inspection.</param>
     /// <returns>Null when there are no rules to go by; it has been said why.</returns>
-    public static RuleLibrary? Load(string? folder, QuantityCatalogue quantities, Door door)
+    public static RuleLibrary? Load(IReadOnlyList<string> folders, DateOnly today, QuantityCatalogue quantities, Door door)
     {
-        (IReadOnlyList<RuleFile>? files, InputFault? fault) = folder is null ? ([.. BaseLibrary.Files], null) : Read(folder, door);
-        if (files is null)
+        var layers = new List<IReadOnlyList<RuleFile>>();
+        foreach (string folder in folders)
         {
-            InputFault.Print(door, fault!);
-            return null;
+            (IReadOnlyList<RuleFile>? files, InputFault? fault) = Read(folder, door);
+            if (files is null)
+            {
+                InputFault.Print(door, fault!);
+                return null;
+            }
+
+            layers.Add(files);
         }
 
-        (RuleLibrary? library, DiagnosticBag diagnostics) = RuleLibraryReader.Read([.. files], quantities);
+        (RuleLibrary? library, DiagnosticBag diagnostics) = RuleSetReader.Read(layers, [.. BaseLibrary.Files], quantities, today);
         if (diagnostics.Count > 0) door.Error.Write(DiagnosticRenderer.Render(diagnostics));
         if (library is not null) door.Log.Information("{Count} rules of {Library} {Version}", library.Rules.Length, library.Name, library.Version);
         return library;

@@ -15,18 +15,20 @@ internal static class DecisionBuilder
 
     public static DecisionCard Build(ImmutableArray<Finding> findings, ImmutableArray<string> notLoaded)
     {
-        ImmutableArray<Finding> open = [.. findings.Where(f => f.Verdict != Verdict.Conforms)];
+        ImmutableArray<Finding> open = [.. findings.Where(f => f.IsOpen)];
         ImmutableArray<Finding> dangers = [.. open.Where(f => f.Severity == Severity.Danger)];
         ImmutableArray<Finding> warnings = [.. open.Where(f => f.Severity == Severity.Warning)];
         ImmutableArray<Finding> resting = [.. findings.Where(f => f is { Severity: Severity.Danger, Verdict: Verdict.Conforms } && !f.Assumes.IsEmpty)];
+        ImmutableArray<Finding> accepted = [.. findings.Where(f => f.Accepted is { Holds: true } && f.Severity >= Severity.Warning)];
         DecisionKind kind = !dangers.IsEmpty || !notLoaded.IsEmpty ? DecisionKind.Held
-            : !warnings.IsEmpty || !resting.IsEmpty ? DecisionKind.Conditions
+            : !warnings.IsEmpty || !resting.IsEmpty || accepted.Any(f => f.Severity == Severity.Danger) ? DecisionKind.Conditions
             : DecisionKind.None;
         ImmutableArray<string> reasons =
         [
             .. notLoaded.Select(r => $"Rule not loaded: {r}"),
             .. dangers.Select(Reason),
             .. warnings.Select(Reason),
+            .. accepted.Select(f => $"{f.Title} ({Names(f)}): accepted by {f.Accepted!.By} until {f.Accepted.Until}."),
             .. resting.Select(f => $"{f.Title} ({Names(f)}): met only with something that nobody measured."),
         ];
         return new DecisionCard(kind, reasons, [.. Lines(open, resting, notLoaded).Take(MostLines)]);

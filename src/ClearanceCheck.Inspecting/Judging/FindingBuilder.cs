@@ -16,12 +16,14 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
     // An assumed reading that carries less than this of the variance is not worth a line.
     private const double ShareThatMatters = 0.1;
 
-    public Finding Build(PlannedMeasurement planned, AppliedRule applied, MeasureRequest request, Measurement measured)
+    public Finding Build(PlannedMeasurement planned, AppliedRule applied, MeasureRequest request, Measurement whole)
     {
         Rule rule = applied.Rule;
-        (RuleLimit limit, ImmutableArray<string> because, ImmutableArray<string> said) = Limit(planned, applied, measured);
-        Verdict verdict = Judge(limit, measured);
-        Measurement shown = verdict == Verdict.Fails && IsTravelAlone(measured) ? TravelAlone.AsRead(limit, request, measured, coverageFactor) : measured;
+        (RuleLimit limit, ImmutableArray<string> because, ImmutableArray<string> said) = Limit(planned, applied, whole);
+        (RuleLimit side, Measurement measured, Verdict verdict) = limit.OfPart is not null
+            ? (limit, whole, Verdict.NotEvaluated)
+            : Sides.Deciding(limit, planned.Quantity, whole, (one, extreme) => Judge(rule, one, extreme));
+        Measurement shown = verdict == Verdict.Fails && IsTravelAlone(measured) ? TravelAlone.AsRead(side, request, measured, coverageFactor) : measured;
         string subject = "--" + string.Join("--", planned.Subject.Select(p => p.Id));
         bool isListed = verdict == Verdict.Conforms && !vehicle.HandChecks.Any(c => c.FindingId.EndsWith(subject, StringComparison.Ordinal));
         return new Finding
@@ -37,12 +39,13 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
             Recheck = rule.Recheck,
             Parts = [.. applied.Parts.Select(p => new PartCard(p.Id, p.Name, p.Kind.Id, p.Body))],
             Quantity = new QuantityCard(planned.Quantity.Id, planned.Quantity.Name, Meaning(planned), Unit(planned.Quantity)),
-            Limit = new LimitCard(limit.AtLeast, limit.AtMost, because),
+            Limit = Card(rule, limit, side, because),
             Source = new SourceCard(rule.Source.Basis, rule.Source.Known, rule.Source.Text),
             Evidence = verdict != Verdict.NotEvaluated ? Drawn(evidence.Build(planned, applied, request, shown), isListed) : null,
-            Missing = Missing(verdict, limit, applied, measured),
+            Missing = Missing(verdict, side, applied, measured),
             Assumes = [.. Assumes(measured), .. AssumedPlace(measured)],
             Shields = said,
+            WorsensBeyondTravel = EndsAtNoStop(measured),
             Basis = ReadingCards.Basis(measured.Basis),
             Direct = ReadingCards.Of(measured, coverageFactor),
         };
@@ -61,7 +64,7 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
         (bool holds, ImmutableArray<string> said) = shields.Between(planned.Subject, measured);
         if (!holds) return (applied.Limit, applied.Because, said);
         (RuleLimit limit, ImmutableArray<string> because) = applied.Rule.LimitFor(planned.Facts.Add(RuleFacts.Shielded));
-        return (limit, because, said);
+        return LimitsOfParts.Of(limit, applied.Parts[0], vehicle) is LimitForPart.Known known ? (known.Limit, because, said) : (applied.Limit, applied.Because, said);
     }
 
     public static string Unit(Quantity quantity) => QuantityUnitText.Of(quantity.Unit);
@@ -70,14 +73,21 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
     private static string Meaning(PlannedMeasurement planned) =>
         planned.Over == PoseSet.AllPoses ? planned.Quantity.Meaning : $"{planned.Quantity.Meaning}; looked at {PoseSetWords.Where(planned.Over)}";
 
+    private static LimitCard Card(Rule rule, RuleLimit limit, RuleLimit side, ImmutableArray<string> because) => new(side.AtLeast, side.AtMost, because)
+    {
+        Other = limit is { AtLeast: { } least, AtMost: { } most } ? side.AtLeast is null ? least : most : null,
+        Floor = rule.Floor,
+        By = rule.Limits.Select(l => l.OfPart?.Property).OfType<string>().Select(word => PartProperties.Find(word)!.Name).FirstOrDefault(),
+    };
+
     // The bound holds for all places, so it is judged with each place's own give or take: the least of (bound - U) decides.
-    private Verdict Judge(RuleLimit limit, Measurement measured)
+    private Verdict Judge(Rule rule, RuleLimit limit, Measurement measured)
     {
         if (measured.NotEvaluated is not null) return Verdict.NotEvaluated;
         if (IsTravelAlone(measured)) return TravelAlone.Judge(limit, measured, coverageFactor);
         ConformityOutcome gravest = ConformityOutcome.Conforms;
         foreach (WorstPlace place in measured.Places)
-            gravest = Conformity.Gravest(gravest, Conformity.Judge(limit, place.Value, measured.Bound, coverageFactor * place.StandardUncertainty));
+            gravest = Conformity.Gravest(gravest, rule.Judge(limit, place.Value, measured.Bound, coverageFactor * place.StandardUncertainty));
         return gravest switch
         {
             ConformityOutcome.Conforms when EndsAtNoStop(measured) => Verdict.Undecided,
@@ -93,6 +103,7 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
 
     private string? Missing(Verdict verdict, RuleLimit limit, AppliedRule applied, Measurement measured) => verdict switch
     {
+        Verdict.NotEvaluated when applied.Missing is { } property => LimitsOfParts.Needed(property, applied.Parts[0]),
         Verdict.NotEvaluated when measured.NotEvaluated is { } why => why,
         Verdict.NotEvaluated when !EndsAtNoStop(measured) => TravelAlone.Needed(limit, measured, new AppliedTo(applied.Parts[0], applied.Parts[1]), coverageFactor),
         Verdict.NotEvaluated or Verdict.Undecided when EndsAtNoStop(measured) =>

@@ -73,7 +73,7 @@ internal sealed class HandChecks(ImmutableArray<HandCheck> checks, double covera
         return IsAtLeast(finding) ? -delta > apart : Math.Abs(delta) > apart;
     }
 
-    private static bool Misses(HandCheck check, LimitCard limit) => check.FoundMm < limit.AtLeast || check.FoundMm > limit.AtMost;
+    private static bool Misses(HandCheck check, LimitCard limit) => check.FoundMm < limit.Least || check.FoundMm > limit.Most;
 
     // Of a bound by reading and travel nobody has found that it comes so near: more is no contradiction.
     private static bool IsAtLeast(Finding finding) => finding is { Basis: FindingBasis.ReadingAndTravel, Verdict: Verdict.Conforms };

@@ -10,8 +10,11 @@ internal static class Remedies
 
     /// <summary>What a failed value lacks with its give or take counted, in the quantity's unit; zero where nothing is known.</summary>
     public static double Lacks(Finding finding) => finding is { Evidence: { } evidence, Limit.AtLeast: { } limit }
-        ? limit + evidence.GiveOrTake - Math.Min(evidence.Value, Math.Max(evidence.Bound, evidence.Value - SearchToleranceMm))
+        ? limit + Guard(finding.Limit.Floor, limit, evidence) - Math.Min(evidence.Value, Math.Max(evidence.Bound, evidence.Value - SearchToleranceMm))
         : 0;
+
+    // Where the value alone decides, only the floor has to hold with the give or take.
+    private static double Guard(double? floor, double limit, Evidence evidence) => floor is { } least ? Math.Max(0, least + evidence.GiveOrTake - limit) : evidence.GiveOrTake;
 
     /// <summary>The change that would meet the limit with its give or take: "needs 14 mm (9/16 in) more."</summary>
     public static string Needed(Finding finding)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Kinematics;
 using ClearanceCheck.Quantities;
@@ -19,6 +20,7 @@ internal sealed class InspectionPlan
     private readonly ImmutableHashSet<string> covered = [];
     private readonly Dictionary<string, PlannedMeasurement> planned = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, ExemptZone> exempt = new(StringComparer.Ordinal);
+    private readonly List<NotInspectedItem> below = [];
     private readonly ImmutableArray<UnmatchedRule>.Builder unmatched = ImmutableArray.CreateBuilder<UnmatchedRule>();
 
     public InspectionPlan(VehicleMotion motion, RuleLibrary library, QuantityCatalogue quantities)
@@ -33,6 +35,9 @@ internal sealed class InspectionPlan
     public ImmutableArray<PlannedMeasurement> Measurements => [.. planned.OrderBy(p => p.Key, StringComparer.Ordinal).Select(p => p.Value)];
 
     public ImmutableArray<ExemptZone> Exempt => [.. exempt.Values];
+
+    /// <summary>Parts that are smaller than anything a rule's table names, so that the rule asks nothing of them.</summary>
+    public ImmutableArray<NotInspectedItem> BelowTables => [.. below];
 
     public ImmutableArray<UnmatchedRule> MatchedNothing => unmatched.ToImmutable();
 
@@ -76,13 +81,27 @@ internal sealed class InspectionPlan
         if (!rule.OnlyWhen.All(facts.Contains) || (meant && !rule.OnlyWhen.Contains(RuleFacts.MeantContact))) return false;
         // A pair of which nothing is known but its bodies is told once, with the part, unless a rule is about such parts.
         if (IsForUncovered(rule) && IsUnread(first, second)) return false;
+        if (Applied(rule, parts, facts) is not { } applied) return false;
         if (second is not null && !meant) ExemptZones(first, second);
-        (RuleLimit limit, ImmutableArray<string> because) = rule.LimitFor(facts);
-        var applied = new AppliedRule(rule, parts, limit, because);
         planned[key] = planned.TryGetValue(key, out PlannedMeasurement? known)
             ? known with { Rules = known.Rules.Any(r => r.Rule.Id == rule.Id) ? known.Rules : known.Rules.Add(applied) }
             : new PlannedMeasurement(quantity, subject, facts, [applied]) { Over = rule.Over };
         return true;
+    }
+
+    private AppliedRule? Applied(Rule rule, ImmutableArray<Part> parts, ImmutableSortedSet<string> facts)
+    {
+        (RuleLimit limit, ImmutableArray<string> because) = rule.LimitFor(facts);
+        switch (LimitsOfParts.Of(limit, parts[0], motion.Vehicle))
+        {
+            case LimitForPart.Known known: return new AppliedRule(rule, parts, known.Limit, because);
+            case LimitForPart.Missing missing: return new AppliedRule(rule, parts, limit, because) { Missing = missing };
+            case LimitForPart.NotCovered small:
+                NotInspectedItem item = LimitsOfParts.Below(small, rule, parts[0]);
+                if (!below.Contains(item)) below.Add(item);
+                return null;
+            default: throw new UnreachableException();
+        }
     }
 
     private bool IsUnread(Part first, Part? second) =>

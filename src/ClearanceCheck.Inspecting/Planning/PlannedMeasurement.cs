@@ -21,4 +21,9 @@ internal sealed record PlannedMeasurement(
 /// <summary>A rule on a subject.</summary>
 /// <param name="Parts">The parts in the rule's own order.</param>
 /// <param name="Because">Facts of the case that set the limit; empty for the rule's own.</param>
-internal sealed record AppliedRule(Rule Rule, ImmutableArray<Part> Parts, RuleLimit Limit, ImmutableArray<string> Because);
+/// <param name="Limit">For these parts; the rule's own where a property of the part is missing that sets it.</param>
+internal sealed record AppliedRule(Rule Rule, ImmutableArray<Part> Parts, RuleLimit Limit, ImmutableArray<string> Because)
+{
+    /// <summary>What of the part sets the limit and stands nowhere; null where the limit is known.</summary>
+    public LimitForPart.Missing? Missing { get; init; }
+}

@@ -44,6 +44,15 @@ public sealed record Finding
     /// <summary>Sentences on shields: which one stands between the two, or that one in the file does not.</summary>
     public ImmutableArray<string> Shields { get; init; } = [];
 
+    /// <summary>That somebody takes the word for it; null where nobody does.</summary>
+    public AcceptedCard? Accepted { get; init; }
+
+    /// <summary>True where something stands open: the limit is not known to be met, and nobody has accepted that.</summary>
+    public bool IsOpen => Verdict != Verdict.Conforms && Accepted is not { Holds: true };
+
+    /// <summary>True where the value gets worse up to a typed end of the travel, so that nothing is known of what lies beyond; for the judging only.</summary>
+    public bool WorsensBeyondTravel { get; init; }
+
     /// <summary>What the value rests on.</summary>
     public FindingBasis Basis { get; init; }
 
@@ -65,10 +74,6 @@ public sealed record PartCard(string Id, string Name, string Kind, string Body);
 
 /// <summary>A quantity: its id in rules, its name and meaning in words, its unit (<c>mm</c> or <c>%</c>).</summary>
 public sealed record QuantityCard(string Id, string Name, string Meaning, string Unit);
-
-/// <summary>The limit that was applied, in the quantity's unit. One of the two is set.</summary>
-/// <param name="Because">The facts of the case that set it; empty for the rule's own limit.</param>
-public sealed record LimitCard(double? AtLeast, double? AtMost, ImmutableArray<string> Because);
 
 /// <summary>Where a limit comes from.</summary>
 /// <param name="Basis"><c>published</c>, <c>common-practice</c>, <c>plain-fact</c> or <c>shop</c>.</param>

@@ -47,11 +47,6 @@ public sealed record VehicleCard
     public string? Datum { get; init; }
 }
 
-/// <summary>The rule library that judged.</summary>
-/// <param name="Hash">SHA-256 of the library's files, hexadecimal.</param>
-/// <param name="NotLoaded">One sentence for each rule that could not be loaded; any of these holds the vehicle.</param>
-public sealed record LibraryCard(string Name, string Version, string Hash, int RuleCount, ImmutableArray<string> NotLoaded);
-
 /// <summary>Something that was not looked at, and why.</summary>
 public sealed record NotInspectedItem(string What, string Why);
 

@@ -25,6 +25,7 @@ internal static class FindingReader
         Advice = finding["advice"].TextOrNull,
         HandCheck = finding["handCheck"].TextOrNull,
         Checked = finding["checked"].TextOrNull,
+        Accepted = AcceptedJson.Read(finding["accepted"]),
         Recheck = finding["recheck"].Texts,
         Assumes = finding["assumes"].Texts,
         Shields = finding["shields"].Texts,
@@ -41,10 +42,11 @@ internal static class FindingReader
 
     private static LimitCard ReadLimit(JsonNodeReader limit)
     {
-        double? atLeast = limit.OptionalNumber("atLeast");
-        double? atMost = limit.OptionalNumber("atMost");
-        if (atLeast is null == atMost is null) throw limit.Wrong("either 'atLeast' or 'atMost'");
-        return new LimitCard(atLeast, atMost, limit["because"].Texts);
+        (double? atLeast, double? atMost, string? by) = (limit.OptionalNumber("atLeast"), limit.OptionalNumber("atMost"), limit.OptionalText("by"));
+        if (atLeast is null && atMost is null && by is null) throw limit.Wrong("'atLeast', 'atMost' or 'by'");
+        (double? first, double? other) = (atLeast, (double?)null);
+        if (atLeast is not null && atMost is not null) (first, atMost, other) = limit["judged"].Text == "atLeast" ? (atLeast, (double?)null, atMost) : (null, atMost, atLeast);
+        return new LimitCard(first, atMost, limit["because"].Texts) { Other = other, Floor = limit.OptionalNumber("floor"), By = by };
     }
 
     private static Evidence ReadEvidence(JsonNodeReader finding)

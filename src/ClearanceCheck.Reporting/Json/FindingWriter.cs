@@ -26,6 +26,7 @@ internal static class FindingWriter
         JsonFields.Text(json, "advice", finding.Advice);
         JsonFields.Text(json, "handCheck", finding.HandCheck);
         JsonFields.Text(json, "checked", finding.Checked);
+        AcceptedJson.Write(json, finding.Accepted);
         JsonFields.Texts(json, "recheck", finding.Recheck);
         JsonFields.Texts(json, "assumes", finding.Assumes);
         JsonFields.Texts(json, "shields", finding.Shields);
@@ -64,8 +65,11 @@ internal static class FindingWriter
     private static void WriteLimit(Utf8JsonWriter json, LimitCard limit)
     {
         json.WriteStartObject("limit");
-        if (limit.AtLeast is not null) JsonFields.Number(json, "atLeast", limit.AtLeast);
-        if (limit.AtMost is not null) JsonFields.Number(json, "atMost", limit.AtMost);
+        if (limit.Least is not null) JsonFields.Number(json, "atLeast", limit.Least);
+        if (limit.Most is not null) JsonFields.Number(json, "atMost", limit.Most);
+        if (limit.Other is not null) json.WriteString("judged", limit.AtLeast is null ? "atMost" : "atLeast");
+        if (limit.Floor is not null) JsonFields.Number(json, "floor", limit.Floor);
+        if (limit.By is not null) json.WriteString("by", limit.By);
         JsonFields.Texts(json, "because", limit.Because);
         json.WriteEndObject();
     }

@@ -48,6 +48,8 @@ internal readonly struct JsonNodeReader(JsonElement element, string path)
 
     public double? OptionalNumber(string name) => element.TryGetProperty(name, out JsonElement found) ? new JsonNodeReader(found, path + "." + name).Number : null;
 
+    public string? OptionalText(string name) => element.TryGetProperty(name, out JsonElement found) ? new JsonNodeReader(found, path + "." + name).Text : null;
+
     public int PropertyCount => element.ValueKind == JsonValueKind.Object ? element.EnumerateObject().Count() : throw Wrong("an object");
 
     public T Word<T>(Func<T, string> of)

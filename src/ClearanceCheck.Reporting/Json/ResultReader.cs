@@ -17,7 +17,7 @@ internal static class ResultReader
                 [.. root["doThis"].Items.Select(line => new ActionLine(line["text"].Text, line["finding"].TextOrNull))]),
             Vehicle = ReadVehicle(root["vehicle"]),
             Scope = root["scope"].Texts,
-            Library = ReadLibrary(root["library"]),
+            Library = LibraryJson.Read(root["library"]),
             Findings = [.. root["findings"].Items.Select(FindingReader.Read)],
             NotInspected = [.. root["notInspected"].Items.Select(i => new NotInspectedItem(i["what"].Text, i["why"].Text))],
             MatchedNothing = [.. root["matchedNothing"].Items.Select(r => new UnmatchedRule(r["rule"].Text, r["title"].Text, r["reason"].Text))],
@@ -43,9 +43,6 @@ internal static class ResultReader
         Fuel = vehicle["fuel"].TextOrNull,
         Datum = vehicle["datum"].TextOrNull,
     };
-
-    private static LibraryCard ReadLibrary(JsonNodeReader library) => new(
-        library["name"].Text, library["version"].Text, library["hash"].Text, (int)library["ruleCount"].Whole, library["notLoaded"].Texts);
 
     private static ReachCard ReadReach(JsonNodeReader reach) => new(
         reach["coordinate"].Text, reach["label"].Text, reach["unit"].Text,

@@ -20,7 +20,7 @@ internal static class ResultWriter
         });
         WriteVehicle(json, result.Vehicle);
         JsonFields.Texts(json, "scope", result.Scope);
-        WriteLibrary(json, result.Library);
+        LibraryJson.Write(json, result.Library);
         JsonFields.Each(json, "findings", result.Findings, FindingWriter.Write);
         WriteRest(json, result);
         WriteProvenance(json, result.Provenance);
@@ -40,17 +40,6 @@ internal static class ResultWriter
         JsonFields.Text(json, "load", vehicle.Load);
         JsonFields.Text(json, "fuel", vehicle.Fuel);
         JsonFields.Text(json, "datum", vehicle.Datum);
-        json.WriteEndObject();
-    }
-
-    private static void WriteLibrary(Utf8JsonWriter json, LibraryCard library)
-    {
-        json.WriteStartObject("library");
-        JsonFields.Text(json, "name", library.Name);
-        JsonFields.Text(json, "version", library.Version);
-        JsonFields.Text(json, "hash", library.Hash);
-        json.WriteNumber("ruleCount", library.RuleCount);
-        JsonFields.Texts(json, "notLoaded", library.NotLoaded);
         json.WriteEndObject();
     }
 

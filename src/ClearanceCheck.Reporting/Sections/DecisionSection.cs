@@ -26,6 +26,7 @@ public sealed class DecisionSection : ReportSection
             ["sign"] = DecisionSign.Of(decision.Kind),
             ["meaning"] = ReportWords.DecisionMeaning(decision.Kind),
             ["vehicle"] = VisibleText.Typed(result.Vehicle.Name),
+            ["not_loaded"] = RuleChangeWords.NotLoaded(result.Library.NotLoaded.Length),
             ["counts"] = Counts(result),
             ["reasons"] = new ScriptArray(decision.Reasons),
             ["actions"] = new ScriptArray(decision.DoThis.Take(MostLines).Select(line => Action(line, context))),

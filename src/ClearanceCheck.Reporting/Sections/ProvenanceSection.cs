@@ -24,6 +24,8 @@ public sealed class ProvenanceSection : ReportSection
             ["library"] = VisibleText.Typed(library.Name),
             ["library_version"] = VisibleText.Typed(library.Version),
             ["library_hash"] = VisibleText.Typed(library.Hash),
+            ["layers"] = new ScriptArray(library.Layers.Length < 2 ? [] : library.Layers.Select(layer => VisibleText.Typed($"{layer.Name} {layer.Version}, SHA-256 {layer.Hash}"))),
+            ["changes"] = new ScriptArray(library.Changes.Select(change => VisibleText.Sentence(RuleChangeWords.Of(change)))),
             ["inputs"] = new ScriptArray(provenance.Inputs.Select(input => new ScriptObject
             {
                 ["name"] = VisibleText.Typed(input.Name),

@@ -51,6 +51,19 @@ public static class Figures
     /// <summary>The limit in words: "at least 50 mm (1-15/16 in)"; for a gap that may be below zero "overlap of at most 2 mm (1/16 in)".</summary>
     public static string Limit(LimitCard limit, QuantityCard quantity, double? value)
     {
+        if (limit is { AtLeast: null, AtMost: null, By: { } property }) return $"set by the part's {property}, which the file does not say";
+        return Side(limit, quantity, value) + Rest(limit, quantity);
+    }
+
+    private static string Rest(LimitCard limit, QuantityCard quantity)
+    {
+        string other = limit.Other is { } number ? $" and {(limit.AtLeast is null ? "at least" : "at most")} {Plain(number, quantity.Unit)}" : "";
+        string floor = limit.Floor is { } least ? $", and {Plain(least, quantity.Unit)} with the give or take" : "";
+        return other + floor + (limit.By is { } property ? $" for its {property}" : "");
+    }
+
+    private static string Side(LimitCard limit, QuantityCard quantity, double? value)
+    {
         (double bound, double other, bool isAtLeast, string lead) = (Bound(limit), value ?? double.NaN, limit.AtLeast is not null, "");
         if (IsOverlap(bound, quantity)) (bound, other, isAtLeast, lead) = (-bound, -other, !isAtLeast, "overlap of ");
         return lead + (isAtLeast ? "at least " : "at most ") + WithInches(NumberFormat.UpTo(bound, MostDecimals), bound, other, quantity.Unit);

@@ -54,9 +54,20 @@ public static class ReportWords
         _ => throw new ArgumentOutOfRangeException(nameof(verdict)),
     };
 
+    /// <summary>The verdict of a finding; one that somebody took the word for has words of its own.</summary>
+    public static string Verdict(Finding finding) => finding.Accepted is { Holds: true } ? $"{Verdict(finding.Verdict)}, accepted" : Verdict(finding.Verdict);
+
+    /// <summary>Who took the word for a finding, until when and why, or why that does not count; empty where nobody did.</summary>
+    public static string Accepted(AcceptedCard? accepted) => accepted switch
+    {
+        null => "",
+        { Holds: true } => $"Accepted down to {accepted.Floor} by {accepted.By} until {accepted.Until}: {accepted.Reason}",
+        _ => $"Accepted by {accepted.By}, which does not count: {accepted.Void}.",
+    };
+
     /// <summary>The verdict with what would decide it: "too close to call: measure the rear hose again".</summary>
     public static string VerdictSentence(Finding finding) =>
-        string.IsNullOrWhiteSpace(finding.Missing) ? Verdict(finding.Verdict) : Verdict(finding.Verdict) + ": " + finding.Missing;
+        string.IsNullOrWhiteSpace(finding.Missing) ? Verdict(finding) : Verdict(finding) + ": " + finding.Missing;
 
     public static string Grade(Grade grade) => grade switch
     {

@@ -13,6 +13,7 @@ internal sealed class ExampleReader(Quantity quantity)
         ["fails"] = ExampleOutcome.Fails,
         ["undecided"] = ExampleOutcome.Undecided,
         ["not-covered"] = ExampleOutcome.NotCovered,
+        ["not-evaluated"] = ExampleOutcome.NotEvaluated,
     };
 
     /// <summary>The word of an outcome in rule files.</summary>

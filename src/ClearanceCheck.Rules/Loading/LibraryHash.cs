@@ -19,6 +19,15 @@ internal static class LibraryHash
         return Convert.ToHexStringLower(hash.GetHashAndReset());
     }
 
+    /// <summary>The fingerprint of layers, each by its name, version and hash.</summary>
+    public static string Of(IEnumerable<RuleLayer> layers)
+    {
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (RuleLayer layer in layers)
+            foreach (string text in new[] { layer.Name, layer.Version, layer.Hash }) Append(hash, Encoding.UTF8.GetBytes(text));
+        return Convert.ToHexStringLower(hash.GetHashAndReset());
+    }
+
     private static void Append(IncrementalHash hash, ReadOnlySpan<byte> bytes)
     {
         Span<byte> length = stackalloc byte[sizeof(long)];

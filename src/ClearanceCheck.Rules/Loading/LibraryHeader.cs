@@ -15,30 +15,16 @@ internal sealed record LibraryHeader(
         if (number is { Value: not 1 }) RuleMessages.OtherFormat(format);
         if (reader.Node.Find("overlay") is not null)
         {
-            RuleMessages.OverlayNotYet(reader.Optional("overlay"));
+            OverlayMessages.AmongLibraryFiles(reader.Optional("overlay"));
             reader.AllowAll();
             return null;
         }
 
         Placed<string>? name = reader.Required("library", "the name of the library that the file belongs to").Id();
-        Placed<string>? version = ReadVersion(reader.Required("version", "the library's version, three numbers"));
+        Placed<string>? version = VersionNumber.Read(reader.Required("version", "the library's version, three numbers"))?.Text;
         Field rules = reader.Required("rules", "the rules by their ids");
         IReadOnlyList<(Placed<string>, Field)>? entries = rules.Entries();
         if (number is not { Value: 1 } || name is null || version is null || entries is null) return null;
         return new LibraryHeader(name, version, (MappingNode)rules.Node!, entries);
-    }
-
-    private static Placed<string>? ReadVersion(Field field)
-    {
-        if (field.Node is not ScalarNode scalar) return field.Text();
-        if (IsVersion(scalar.Text)) return new Placed<string>(scalar.Text, scalar);
-        RuleMessages.NoVersion(field, scalar.Text);
-        return null;
-    }
-
-    private static bool IsVersion(string text)
-    {
-        string[] numbers = text.Split('.');
-        return numbers.Length == 3 && numbers.All(n => n.Length is > 0 and <= 6 && n.All(char.IsAsciiDigit) && (n.Length == 1 || n[0] != '0'));
     }
 }

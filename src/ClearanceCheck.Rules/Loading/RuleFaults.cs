@@ -4,25 +4,34 @@ using Fault = ClearanceCheck.Documents.Diagnostic;
 
 namespace ClearanceCheck.Rules.Loading;
 
-/// <summary>Which rule of a file a fault belongs to, by its place: also those that the YAML reader found before any rule was read.</summary>
+/// <summary>Which rule or change of a file a fault belongs to, by its place: also those that the YAML reader found before any rule was read.</summary>
 internal sealed class RuleFaults
 {
-    private readonly MappingNode rules;
-    private readonly int end;
-    private readonly Dictionary<string, List<Fault>> byRule = new(StringComparer.Ordinal);
+    private readonly List<(MappingNode Section, int End)> sections;
+    private readonly Dictionary<MappingEntry, List<Fault>> byEntry = [];
 
-    public RuleFaults(MappingNode root, MappingNode rules, DiagnosticBag diagnostics)
+    /// <summary>Sorts the faults of a file.</summary>
+    /// <param name="root">The file.</param>
+    /// <param name="sections">Its maps of rules or changes by id.</param>
+    /// <param name="diagnostics">Everything found in the file.</param>
+    public RuleFaults(MappingNode root, IEnumerable<MappingNode> sections, DiagnosticBag diagnostics)
     {
-        this.rules = rules;
-        end = root.Entries.Select(e => e.Key.Span.Start).Where(start => start >= rules.Span.End).Append(int.MaxValue).Min();
+        this.sections = [.. sections.Select(s => (s, root.Entries.Select(e => e.Key.Span.Start).Where(start => start >= s.Span.End).Append(int.MaxValue).Min()))];
         foreach (Fault fault in diagnostics.Ordered.Where(d => d.Severity == Documents.Severity.Error)) Take(fault);
     }
 
     /// <summary>True when a fault stands outside every rule: then what the file is cannot be trusted.</summary>
     public bool OutsideRules { get; private set; }
 
-    /// <summary>The faults of a rule, in file order.</summary>
-    public IReadOnlyList<Fault> Of(string rule) => byRule.GetValueOrDefault(rule) ?? [];
+    /// <summary>The faults of a rule or change, in file order.</summary>
+    public IReadOnlyList<Fault> Of(MappingEntry entry) => byEntry.GetValueOrDefault(entry) ?? [];
+
+    /// <summary>What happened to a rule or change, with the number of its faults and the place of the first.</summary>
+    public string Sentence(string what, MappingEntry entry) => Sentence(what, entry, Of(entry));
+
+    /// <inheritdoc cref="Sentence(string, MappingEntry)"/>
+    public static string Sentence(string what, MappingEntry entry, IReadOnlyList<Fault> faults) =>
+        $"{what}: {(faults.Count == 1 ? "1 fault" : FormattableString.Invariant($"{faults.Count} faults, the first"))} at {(faults.Count == 0 ? entry.Key.Span : faults[0].Span)}.";
 
     private void Take(Fault fault)
     {
@@ -34,13 +43,14 @@ internal sealed class RuleFaults
             return;
         }
 
-        if (!byRule.TryGetValue(owner.Key.Text, out List<Fault>? faults)) byRule.Add(owner.Key.Text, faults = []);
+        if (!byEntry.TryGetValue(owner, out List<Fault>? faults)) byEntry.Add(owner, faults = []);
         faults.Add(fault);
     }
 
-    private MappingEntry? Holding(SourceSpan place) =>
-        rules.Entries.FirstOrDefault(e => place.Start >= e.Key.Span.Start && place.Start <= Math.Max(e.Key.Span.End, e.Value.Span.End));
+    private MappingEntry? Holding(SourceSpan place) => sections.SelectMany(s => s.Section.Entries)
+        .FirstOrDefault(e => place.Source == e.Key.Span.Source && place.Start >= e.Key.Span.Start && place.Start <= Math.Max(e.Key.Span.End, e.Value.Span.End));
 
-    private MappingEntry? Before(SourceSpan place) =>
-        place.Start >= end ? null : rules.Entries.LastOrDefault(e => e.Key.Span.Start <= place.Start);
+    private MappingEntry? Before(SourceSpan place) => sections
+        .Where(s => place.Start >= s.Section.Span.Start && place.Start < s.End)
+        .Select(s => s.Section.Entries.LastOrDefault(e => e.Key.Span.Start <= place.Start)).FirstOrDefault(e => e is not null);
 }

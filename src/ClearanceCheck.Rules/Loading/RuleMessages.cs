@@ -2,6 +2,7 @@ using ClearanceCheck.Documents;
 using ClearanceCheck.Documents.Reading;
 using ClearanceCheck.Quantities;
 using ClearanceCheck.Units;
+using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Rules.Loading;
 
@@ -13,9 +14,6 @@ internal static class RuleMessages
 
     public static void OtherFormat(Field field) => field.Fault(
         "rule.other-format", "This program reads format 1 of rule files only.", "Write `format: 1` and check the keys against the guide.");
-
-    public static void OverlayNotYet(Field field) => field.Fault(
-        "rule.overlay-not-yet", "Overlays are not in this version.", "Write the shop's rules as a library of their own: `library: the-shop`, `version: 1.0.0`, `rules: ...`.");
 
     public static void NoVersion(Field field, string typed) => field.Fault(
         "rule.no-version", $"`{Shown(typed)}` is not a version: a library's version is three numbers.", "Write for example `version: 1.0.0`.");
@@ -52,17 +50,21 @@ internal static class RuleMessages
         $"`{Shown(typed)}` has the wrong unit: {quantity.Name} is {UnitWords(quantity.Unit).Words}.",
         $"Write for example {UnitWords(quantity.Unit).Example}.");
 
-    public static void SideNotJudged(Field field, string side, Quantity quantity)
+    public static void SideNotJudged(Field field, string form, Quantity quantity)
     {
         string right = quantity.IsWorstWhenLeast ? "at-least" : "at-most", worst = quantity.IsWorstWhenLeast ? "smallest" : "largest";
         field.Fault(
             "rule.side-not-judged",
-            $"`{side}` can't be judged: of {quantity.Name} the {worst} value over all poses is found.",
+            $"`{form}` can't be judged: of {quantity.Name} {(form == "between" ? "only " : "")}the {worst} value over all poses is found.",
             $"Write `{right}: ...`.");
     }
 
-    public static void TwoSides(Field second, Field first) => second.Fault(
-        "rule.two-sides", "A limit has one side, and here it has two.", "Keep `at-least` or `at-most`.", new RelatedSpan(first.Node!.Span, "the other side"));
+    public static void OwnOfOtherUnit(Field field, PartProperty property, Quantity quantity) => field.Fault(
+        "rule.own-of-other-unit",
+        $"`{property.Id}` is in {property.Unit}, and {quantity.Name} in {QuantityWords.Unit(quantity)}: the one can't limit the other.",
+        PartProperties.All.Where(p => p.Unit == QuantityWords.Unit(quantity)).Select(p => $"`{p.Id}`").ToArray() is { Length: > 0 } fitting
+            ? $"Name a property in {QuantityWords.Unit(quantity)}: {string.Join(", ", fitting)}."
+            : $"Write `at-most: ...`: no property is in {QuantityWords.Unit(quantity)}.");
 
     public static void CaseNeverTaken(Field later, Field earlier, int laterNumber, int earlierNumber) => later.Fault(
         "rule.case-never-taken",
@@ -95,14 +97,10 @@ internal static class RuleMessages
 
     public static void ExampleLies(Field field, Rule rule, RuleExample example, ExampleOutcome found, Quantity quantity)
     {
-        RuleLimit limit = rule.LimitFor(example.Facts.ToHashSet(StringComparer.Ordinal)).Limit;
-        string against = found == ExampleOutcome.NotCovered
-            ? "the rule does not cover such parts or facts"
-            : $"against {(limit.AtLeast is null ? "at most" : "at least")} {Value(limit.Number, quantity)} the rule makes it `{ExampleReader.Word(found)}`";
-        string give = example.Uncertainty > 0 ? $" give or take {Value(RuleExamples.CoverageFactor * example.Uncertainty, quantity)}" : "";
+        string give = example.Uncertainty > 0 ? $" give or take {QuantityWords.Value(RuleExamples.CoverageFactor * example.Uncertainty, quantity)}" : "";
         field.Fault(
             "rule.example-lies",
-            $"This example says that {Value(example.Value, quantity)}{give} is `{ExampleReader.Word(example.Expect)}`, but {against}.",
+            $"This example says that {QuantityWords.Value(example.Value, quantity)}{give} is `{ExampleReader.Word(example.Expect)}`, but {Against(rule, example, found, quantity)}.",
             $"Correct the rule, or write `expect: {ExampleReader.Word(found)}`.");
     }
 
@@ -115,6 +113,19 @@ internal static class RuleMessages
         QuantityUnit.Degree => ("an angle", "`5 deg`"),
         _ => ("a length", "`25 mm` or `1 in`"),
     };
+
+    private static string Against(Rule rule, RuleExample example, ExampleOutcome found, Quantity quantity)
+    {
+        RuleLimit limit = rule.LimitFor(example.Facts.ToHashSet(StringComparer.Ordinal)).Limit;
+        return (found, RuleExamples.LimitOf(limit, example)) switch
+        {
+            (ExampleOutcome.NotCovered, LimitForPart.NotCovered small) => $"the rule asks nothing below a size of {NumberFormat.UpTo(small.First, 9)}, and this part's {small.Property} is {NumberFormat.UpTo(small.Value, 9)}",
+            (ExampleOutcome.NotCovered, _) => "the rule does not cover such parts or facts",
+            (_, LimitForPart.Missing missing) => $"the limit hangs on the part's `{missing.Property}`, which the example does not say: `{ExampleReader.Word(found)}`",
+            (_, LimitForPart.Known known) => $"against {QuantityWords.Limit(known.Limit, quantity)} the rule makes it `{ExampleReader.Word(found)}`",
+            _ => $"the rule makes it `{ExampleReader.Word(found)}`",
+        };
+    }
 
     private static string Sentence(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 

@@ -8,6 +8,12 @@ namespace ClearanceCheck.Rules.Loading;
 /// <summary>Reads one rule and runs its examples. Every fault is reported; whoever loads decides by the faults, not by the value alone.</summary>
 internal sealed class RuleReader(QuantityCatalogue quantities)
 {
+    /// <summary>The keys of a rule; an overlay may change any of them but what the rule is about.</summary>
+    public static ImmutableArray<string> Keys { get; } =
+    [
+        "title", "severity", "consequence", "quantity", "part", "to", "only-when", "over", "limit", "cases", "decision", "floor", "accept", "source", "advice", "hand-check", "recheck", "examples",
+    ];
+
     private static readonly Dictionary<string, Severity> Severities = new(StringComparer.Ordinal)
     {
         ["danger"] = Severity.Danger,
@@ -15,6 +21,11 @@ internal sealed class RuleReader(QuantityCatalogue quantities)
         ["caution"] = Severity.Caution,
         ["notice"] = Severity.Notice,
     };
+
+    public static IEnumerable<string> SeverityWords => Severities.Keys;
+
+    /// <summary>What a rule limits.</summary>
+    public Quantity Quantity(Rule rule) => quantities.Find(rule.Quantity)!;
 
     public Rule? Read(string id, Field field) => field.Mapping(reader => Read(id, reader));
 
@@ -32,7 +43,7 @@ internal sealed class RuleReader(QuantityCatalogue quantities)
         RuleSource? source = SourceReader.Read(reader.Required("source", "where the limit comes from"));
         if (source?.Basis == SourceReader.CommonPractice && severity?.Value == Severity.Danger) RuleMessages.DangerOnAGuess(severityField);
         PoseSet over = ReadOver(reader.Optional("over"));
-        if (reader.Node.Find("accept") is not null) RuleMessages.KeyNotYet(reader.Optional("accept"), "accept", "Leave it out: no finding can be accepted yet.");
+        TermsReader.Allow(reader);
         Rule? limited = ReadLimits(reader, quantity);
         Rule? said = ReadWords(id, reader);
         if (limited is null || said is null || severity is null || part is null || source is null || (quantity!.IsOfPair && to is null)) return null;
@@ -48,7 +59,7 @@ internal sealed class RuleReader(QuantityCatalogue quantities)
             Cases = limited.Cases,
             Source = source,
         };
-        return ReadExamples(reader.Optional("examples"), rule, quantity);
+        return new TermsReader(quantity).Read(reader, rule) is { } whole ? ReadExamples(reader.Optional("examples"), whole, quantity) : null;
     }
 
     private IEnumerable<string> QuantityWords => quantities.All.Select(q => q.Id);

@@ -37,6 +37,6 @@ internal static class SelectorReader
         Field kind = reader.Optional("kind"), id = reader.Optional("id");
         string? kindWord = kind.Word(KindWords)?.Value, idWord = id.Id()?.Value;
         bool isFaulty = (kind.IsPresent && kindWord is null) || (id.IsPresent && idWord is null);
-        return isFaulty ? null : new ExamplePart(kindWord, idWord);
+        return PropertyReader.ReadAll(reader) is { } properties && !isFaulty ? new ExamplePart(kindWord, idWord) { Properties = properties } : null;
     }
 }

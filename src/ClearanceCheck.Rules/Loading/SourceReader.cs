@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ClearanceCheck.Documents;
 using ClearanceCheck.Documents.Nodes;
 using ClearanceCheck.Documents.Reading;
@@ -14,9 +15,9 @@ internal static class SourceReader
     // A source is a citation with what it says; the general limit of a text would cut it.
     private const int MostCharacters = 600;
 
-    private static readonly string[] Bases = [Published, CommonPractice, PlainFact, Shop];
+    public static ImmutableArray<string> Bases { get; } = [Published, CommonPractice, PlainFact, Shop];
 
-    private static readonly string[] Marks = [WasRead, SecondHand, FromMemory, None];
+    public static ImmutableArray<string> Marks { get; } = [WasRead, SecondHand, FromMemory, None];
 
     public static RuleSource? Read(Field field) => field.Mapping(Read);
 

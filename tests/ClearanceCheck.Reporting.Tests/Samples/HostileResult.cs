@@ -24,7 +24,11 @@ internal static class HostileResult
                 Datum = text,
             },
             Scope = [text],
-            Library = new LibraryCard(text, text, text, 3, [text]),
+            Library = new LibraryCard(text, text, text, 3, [text])
+            {
+                Layers = [new LayerCard(text, text, false, text), new LayerCard(text, text, true, text)],
+                Changes = [new RuleChangeCard(text, text, "loosened", [text], text, text, text, text, text)],
+            },
             Decision = new DecisionCard(DecisionKind.Held, [text], [new ActionLine(text, text), new ActionLine(text, null)]),
             Findings = [.. whole.Findings.Select(f => Of(f, text))],
             NotInspected = [new NotInspectedItem(text, text)],
@@ -47,6 +51,7 @@ internal static class HostileResult
         Advice = text,
         HandCheck = text,
         Checked = text,
+        Accepted = new AcceptedCard(text, true, text, text, text, text, null),
         Missing = finding.Missing is null ? null : text,
         Recheck = [text],
         Parts = [.. finding.Parts.Select(_ => new PartCard(text, text, text, text))],

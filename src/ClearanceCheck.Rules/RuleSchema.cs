@@ -1,0 +1,133 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using ClearanceCheck.Quantities;
+using ClearanceCheck.Rules.Loading;
+using ClearanceCheck.Vehicles;
+
+namespace ClearanceCheck.Rules;
+
+/// <summary>The JSON Schema (draft 2020-12) of rule files, libraries and overlays alike, made from the catalogues. A file may be valid and still be refused: units, sides and examples are looked at when it is loaded.</summary>
+public static class RuleSchema
+{
+    private const string Id = "^[a-z][a-z0-9-]{0,59}$", Version = "^[0-9]+\\.[0-9]+\\.[0-9]+$", Day = "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", ValueWithUnit = "[0-9].*[a-z%\"']$";
+
+    private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>The schema as text that ends with a line end.</summary>
+    public static string Write(QuantityCatalogue quantities)
+    {
+        JsonObject schema = Closed(("format", new JsonObject { ["const"] = 1 }), ("library", Text(Id)), ("overlay", Text(Id)), ("version", Text(Version)), ("on", Ref("on")),
+            ("rules", ById(Ref("rule"))), ("change", ById(Ref("change"))), ("switch-off", ById(Ref("reasons"))));
+        schema["$schema"] = "https://json-schema.org/draft/2020-12/schema";
+        schema["title"] = "A file of rules: of a library, or of a shop's overlay on one";
+        schema["required"] = Names("format", "version");
+        schema["if"] = new JsonObject { ["required"] = Names("overlay") };
+        schema["then"] = new JsonObject { ["required"] = Names("on"), ["properties"] = new JsonObject { ["library"] = false } };
+        schema["else"] = new JsonObject
+        {
+            ["required"] = Names("library", "rules"),
+            ["properties"] = new JsonObject { ["on"] = false, ["change"] = false, ["switch-off"] = false },
+        };
+        schema["$defs"] = Definitions(quantities);
+        return schema.ToJsonString(Indented) + "\n";
+    }
+
+    private static JsonObject Definitions(QuantityCatalogue quantities)
+    {
+        JsonObject rule = Closed(RuleFields(quantities));
+        rule["required"] = Names("quantity", "part", "limit", "severity", "source");
+        JsonObject change = Closed([.. RuleFields(quantities).Where(f => f.Name != "quantity"), .. Reasons]);
+        change["minProperties"] = 1;
+        return new JsonObject
+        {
+            ["rule"] = rule,
+            ["change"] = change,
+            ["reasons"] = Closed(Reasons),
+            ["on"] = Required(Closed(("library", Text(Id)), ("from", Text(Version)), ("before", Text(Version))), "library", "from", "before"),
+            ["value"] = Text(ValueWithUnit),
+            ["limit"] = Limit(),
+            ["case"] = Required(Closed(("when", List(Word(RuleFacts.All))), ("limit", Ref("limit"))), "when", "limit"),
+            ["selector"] = AtLeastOne(Closed(("kind", List(Word(Kinds))), ("group", List(Word(PartKinds.Groups))), ("id", List(Text(Id))))),
+            ["examplePart"] = Closed([("kind", Word(Kinds)), ("id", Text(Id)), .. PartProperties.All.Select(p => (p.Id, (JsonNode)Ref("value")))]),
+            ["example"] = Required(
+                Closed(("value", Ref("value")), ("uncertainty", Ref("value")), ("facts", List(Word(RuleFacts.All))), ("part", Ref("examplePart")), ("to", Ref("examplePart")),
+                    ("expect", Word(Enum.GetValues<ExampleOutcome>().Select(ExampleReader.Word)))),
+                "value", "expect"),
+        };
+    }
+
+    private static (string Name, JsonNode Schema)[] RuleFields(QuantityCatalogue quantities) =>
+    [
+        ("title", Text(null)),
+        ("severity", Word(RuleReader.SeverityWords)),
+        ("consequence", Text(null)),
+        ("quantity", Word(quantities.All.Select(q => q.Id))),
+        ("part", Ref("selector")),
+        ("to", Ref("selector")),
+        ("only-when", List(Word(RuleFacts.All))),
+        // Which sets of poses there are is the search's; a word that is none is refused when the rule is loaded.
+        ("over", Text(Id)),
+        ("limit", Ref("limit")),
+        ("cases", List(Ref("case"))),
+        ("decision", Word(["guarded", "simple"])),
+        ("floor", Ref("value")),
+        ("accept", Required(Closed(("floor", Ref("value")), ("days", new JsonObject { ["type"] = "integer", ["minimum"] = 1 })), "floor", "days")),
+        ("source", Required(Closed(("basis", Word(SourceReader.Bases)), ("known", Word(SourceReader.Marks)), ("text", Text(null))), "basis")),
+        ("advice", Text(null)),
+        ("hand-check", Text(null)),
+        ("recheck", List(Word(quantities.All.Select(q => q.Id)))),
+        ("examples", List(Ref("example"))),
+    ];
+
+    private static (string Name, JsonNode Schema)[] Reasons => [("because", Text(null)), ("by", Text(null)), ("until", Text(Day))];
+
+    private static JsonObject Limit()
+    {
+        JsonObject steps = List(new JsonObject { ["type"] = "array", ["items"] = Ref("value"), ["minItems"] = 2, ["maxItems"] = 2 });
+        JsonObject limit = Closed(
+            ("at-least", Ref("value")),
+            ("at-most", Ref("value")),
+            ("between", new JsonObject { ["type"] = "array", ["items"] = Ref("value"), ["minItems"] = 2, ["maxItems"] = 2 }),
+            ("at-least-by", Required(Closed(("property", Word(Properties)), ("steps", steps)), "property", "steps")),
+            ("at-most-own", Word(Properties)));
+        limit["minProperties"] = 1;
+        limit["maxProperties"] = 1;
+        return limit;
+    }
+
+    private static IEnumerable<string> Kinds => PartKinds.All.Select(k => k.Id);
+
+    private static IEnumerable<string> Properties => PartProperties.All.Select(p => p.Id);
+
+    private static JsonObject Closed(params (string Name, JsonNode Schema)[] fields) => new()
+    {
+        ["type"] = "object",
+        ["properties"] = new JsonObject(fields.Select(f => KeyValuePair.Create(f.Name, (JsonNode?)f.Schema))),
+        ["additionalProperties"] = false,
+    };
+
+    private static JsonObject Required(JsonObject schema, params string[] names)
+    {
+        schema["required"] = Names(names);
+        return schema;
+    }
+
+    private static JsonObject AtLeastOne(JsonObject schema)
+    {
+        schema["minProperties"] = 1;
+        return schema;
+    }
+
+    private static JsonObject ById(JsonNode schema) => new() { ["type"] = "object", ["propertyNames"] = Text(Id), ["additionalProperties"] = schema, ["minProperties"] = 1 };
+
+    private static JsonObject List(JsonNode items) => new() { ["type"] = "array", ["items"] = items, ["minItems"] = 1 };
+
+    private static JsonObject Text(string? pattern) => pattern is null ? new JsonObject { ["type"] = "string" } : new JsonObject { ["type"] = "string", ["pattern"] = pattern };
+
+    private static JsonObject Word(IEnumerable<string> words) => new() { ["enum"] = Names([.. words]) };
+
+    private static JsonObject Ref(string name) => new() { ["$ref"] = $"#/$defs/{name}" };
+
+    private static JsonArray Names(params string[] names) => [.. names.Select(n => (JsonNode)n)];
+}

@@ -1,0 +1,116 @@
+using System.Globalization;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using ClearanceCheck.Documents;
+using ClearanceCheck.Documents.Nodes;
+using ClearanceCheck.Documents.Yaml;
+using Json.Schema;
+
+namespace ClearanceCheck.Rules.Tests;
+
+/// <summary>The JSON Schema of rule files holds for everything that loads, and refuses what the reader refuses by its keys and words.</summary>
+public sealed class RuleSchemaTests
+{
+    private const string Overlay = """
+        format: 1
+        overlay: lowland-garage
+        version: 1.2.0
+        on: { library: base, from: 1.0.0, before: 2.0.0 }
+        change:
+          brake-line-near-exhaust: { limit: { at-least: 60 mm }, because: "Two comebacks" }
+          brake-hose-short-of-slack: { accept: { floor: 4 %, days: 90 }, because: "Ours", by: R. Amsel, until: 2031-12-31 }
+        switch-off: { tire-rubs-liner: { because: "We cut them" } }
+        rules:
+          hose-bent-too-tight:
+            quantity: gap
+            part: { kind: [ brake-hose ] }
+            to: { group: [ any ] }
+            limit: { at-least-by: { property: outside-diameter, steps: [[0 mm, 40 mm], [11 mm, 60 mm]] } }
+            severity: caution
+            decision: simple
+            floor: 10 mm
+            source: { basis: shop }
+            examples: [ { value: 41 mm, uncertainty: 1 mm, part: { outside-diameter: 5 mm }, facts: [ moving ], expect: conforms } ]
+
+        """;
+
+    private static readonly JsonSchema Schema = JsonSchema.FromText(RuleSchema.Write(BrokenSet.Quantities));
+
+    public static TheoryData<string> Files => [.. BaseLibrary.Files.Select(f => f.Name)];
+
+    [Fact]
+    public void The_schema_is_one_and_ends_with_a_line_end()
+    {
+        string text = RuleSchema.Write(BrokenSet.Quantities);
+
+        MetaSchemas.Draft202012.Evaluate(JsonDocument.Parse(text).RootElement).IsValid.ShouldBeTrue();
+        text.ShouldEndWith("}\n");
+        text.ShouldNotContain("oneOf");
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Every_file_of_the_base_library_is_valid(string name)
+    {
+        RuleFile file = BaseLibrary.Files.Single(f => f.Name == name);
+
+        IsValid(System.Text.Encoding.UTF8.GetString(file.Content.Span)).ShouldBeTrue();
+    }
+
+    [Fact]
+    public void An_overlay_with_every_section_is_valid() => IsValid(Overlay).ShouldBeTrue();
+
+    [Theory]
+    [InlineData("format: 1", "format: 2")]
+    [InlineData("overlay: lowland-garage", "overlay: Lowland")]
+    [InlineData("version: 1.2.0", "version: \"1.2\"")]
+    [InlineData(", before: 2.0.0", "")]
+    [InlineData("overlay: lowland-garage", "library: lowland-garage")]
+    [InlineData("at-least: 60 mm", "atleast: 60 mm")]
+    [InlineData("at-least: 60 mm", "at-least: 60")]
+    [InlineData("at-least: 60 mm", "at-least: 60 mm, at-most: 70 mm")]
+    [InlineData("because: \"Two comebacks\"", "why: \"Two comebacks\"")]
+    [InlineData("days: 90", "days: 0")]
+    [InlineData("until: 2031-12-31", "until: 31.12.2031")]
+    [InlineData("severity: caution", "severity: cautious")]
+    [InlineData("kind: [ brake-hose ]", "kind: [ brake-hoses ]")]
+    [InlineData("group: [ any ]", "group: []")]
+    [InlineData("property: outside-diameter", "property: diameter")]
+    [InlineData("[11 mm, 60 mm]", "[11 mm]")]
+    [InlineData("decision: simple", "decision: easy")]
+    [InlineData("basis: shop", "known: none")]
+    [InlineData("expect: conforms", "expect: holds")]
+    [InlineData("facts: [ moving ]", "facts: [ rusty ]")]
+    [InlineData("    severity: caution\n", "")]
+    public void What_the_reader_refuses_by_its_keys_and_words_is_not_valid(string from, string to)
+    {
+        string text = Overlay.ReplaceLineEndings("\n");
+        text.ShouldContain(from);
+
+        IsValid(text.Replace(from, to, StringComparison.Ordinal)).ShouldBeFalse();
+    }
+
+    [Fact]
+    public void Every_key_of_a_rule_is_one_that_an_overlay_may_name()
+    {
+        IEnumerable<string> used = BaseLibrary.Files.SelectMany(f => ((MappingNode)Root(System.Text.Encoding.UTF8.GetString(f.Content.Span)).Find("rules")!.Value).Entries)
+            .SelectMany(e => ((MappingNode)e.Value).Entries).Select(e => e.Key.Text).Distinct();
+        JsonNode rule = JsonNode.Parse(RuleSchema.Write(BrokenSet.Quantities))!["$defs"]!["change"]!["properties"]!;
+
+        used.Where(k => k != "quantity").ShouldAllBe(k => rule[k] != null);
+    }
+
+    private static bool IsValid(string yaml) => Schema.Evaluate(JsonDocument.Parse(Json(Root(yaml))!.ToJsonString()).RootElement).IsValid;
+
+    private static MappingNode Root(string yaml) => YamlText.Read("a.yaml", System.Text.Encoding.UTF8.GetBytes(yaml), new DiagnosticBag()).ShouldNotBeNull();
+
+    // A bare whole number is one, as YAML has it; everything else is text.
+    private static JsonNode? Json(Node node) => node switch
+    {
+        MappingNode map => new JsonObject(map.Entries.Select(e => KeyValuePair.Create(e.Key.Text, Json(e.Value)))),
+        SequenceNode list => new JsonArray([.. list.Items.Select(Json)]),
+        ScalarNode { Style: ScalarStyle.Plain } scalar when int.TryParse(scalar.Text, NumberStyles.None, CultureInfo.InvariantCulture, out int whole) => whole,
+        ScalarNode scalar => scalar.Text,
+        _ => null,
+    };
+}
