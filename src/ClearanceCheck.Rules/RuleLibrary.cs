@@ -1,8 +1,21 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Rules.Checklists;
+using ClearanceCheck.Vehicles.Checklists;
 
 namespace ClearanceCheck.Rules;
 
 /// <summary>A set of rules as loaded.</summary>
 /// <param name="Hash">SHA-256 over the files' names and bytes in ordinal order of the names, 64 small hexadecimal digits.</param>
 /// <param name="NotLoaded">One sentence for each rule that could not be loaded.</param>
-public sealed record RuleLibrary(string Name, string Version, string Hash, ImmutableArray<Rule> Rules, ImmutableArray<string> NotLoaded);
+public sealed record RuleLibrary(string Name, string Version, string Hash, ImmutableArray<Rule> Rules, ImmutableArray<string> NotLoaded)
+{
+    /// <summary>What a person is asked, in the order of the files.</summary>
+    public ImmutableArray<ChecklistItem> Items { get; init; } = [];
+
+    /// <summary>What a whole vehicle is expected to have.</summary>
+    public ImmutableArray<CoverageRow> Coverage { get; init; } = [];
+
+    /// <summary>What an inspection file may answer and declare absent; null for a library that asks nothing of a person.</summary>
+    public InspectionVocabulary? Vocabulary =>
+        Items.IsEmpty && Coverage.IsEmpty ? null : new([.. Items.Select(i => i.Asked)], [.. Coverage.Select(c => c.Expectation)]);
+}

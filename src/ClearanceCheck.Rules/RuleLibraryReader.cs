@@ -4,6 +4,7 @@ using ClearanceCheck.Documents.Nodes;
 using ClearanceCheck.Documents.Reading;
 using ClearanceCheck.Documents.Yaml;
 using ClearanceCheck.Quantities;
+using ClearanceCheck.Rules.Checklists;
 using ClearanceCheck.Rules.Loading;
 
 namespace ClearanceCheck.Rules;
@@ -37,6 +38,7 @@ public static class RuleLibraryReader
     {
         var own = new DiagnosticBag();
         MappingNode? root = YamlText.Read(file.Name, file.Content.Span, own);
+        if (root is not null && ChecklistFile.IsOne(root)) return ReadChecklist(root, own, diagnostics);
         LibraryHeader? header = root is null ? null : MappingReader.ReadFile(root, own, LibraryHeader.Read);
         var rules = new Dictionary<string, Rule>(StringComparer.Ordinal);
         foreach ((Placed<string> key, Field value) in header?.Entries ?? [])
@@ -45,12 +47,21 @@ public static class RuleLibraryReader
         return header is null ? null : new LoadedFile(header, rules, new RuleFaults(root!, header.Rules, own));
     }
 
+    private static LoadedFile? ReadChecklist(MappingNode root, DiagnosticBag own, DiagnosticBag diagnostics)
+    {
+        ChecklistFile? checklist = ChecklistFile.Read(root, own);
+        diagnostics.AddRange(own.Ordered);
+        return checklist is null ? null : new LoadedFile(checklist.Header, [], new RuleFaults(root, checklist.Header.Rules, own), checklist);
+    }
+
     private static bool IsOfSameLibrary(LibraryHeader a, LibraryHeader b) => a.Name.Value == b.Name.Value && a.Version.Value == b.Version.Value;
 
     private static RuleLibrary Join(ImmutableArray<LoadedFile> files, string hash, DiagnosticBag diagnostics)
     {
         Dictionary<string, Placed<string>> twice = ReportDuplicates(files, diagnostics);
         var rules = ImmutableArray.CreateBuilder<Rule>();
+        var items = ImmutableArray.CreateBuilder<ChecklistItem>();
+        var coverage = ImmutableArray.CreateBuilder<CoverageRow>();
         var notLoaded = ImmutableArray.CreateBuilder<string>();
         foreach (LoadedFile file in files)
         {
@@ -62,12 +73,14 @@ public static class RuleLibraryReader
                     if (first.Node == entry.Key) notLoaded.Add($"{id} was not loaded: it stands in more than one file, first at {entry.Key.Span}.");
                 }
                 else if (file.Rules.TryGetValue(id, out Rule? rule) && file.Faults.Of(id).Count == 0) rules.Add(rule);
+                else if (file.Faults.Of(id).Count == 0 && file.Checklist?.Items.TryGetValue(id, out ChecklistItem? item) == true) items.Add(item);
+                else if (file.Faults.Of(id).Count == 0 && file.Checklist?.Rows.TryGetValue(id, out CoverageRow? row) == true) coverage.Add(row);
                 else notLoaded.Add(Sentence(entry, file.Faults.Of(id)));
             }
         }
 
         LibraryHeader header = files[0].Header;
-        return new RuleLibrary(header.Name.Value, header.Version.Value, hash, rules.ToImmutable(), notLoaded.ToImmutable());
+        return new RuleLibrary(header.Name.Value, header.Version.Value, hash, rules.ToImmutable(), notLoaded.ToImmutable()) { Items = items.ToImmutable(), Coverage = coverage.ToImmutable() };
     }
 
     private static Dictionary<string, Placed<string>> ReportDuplicates(ImmutableArray<LoadedFile> files, DiagnosticBag diagnostics)
@@ -87,5 +100,5 @@ public static class RuleLibraryReader
     private static string Sentence(MappingEntry rule, IReadOnlyList<Diagnostic> faults) =>
         $"{VisibleText.Of(rule.Key.Text)} was not loaded: {(faults.Count == 1 ? "1 fault" : FormattableString.Invariant($"{faults.Count} faults, the first"))} at {(faults.Count == 0 ? rule.Key.Span : faults[0].Span)}.";
 
-    private sealed record LoadedFile(LibraryHeader Header, Dictionary<string, Rule> Rules, RuleFaults Faults);
+    private sealed record LoadedFile(LibraryHeader Header, Dictionary<string, Rule> Rules, RuleFaults Faults, ChecklistFile? Checklist = null);
 }

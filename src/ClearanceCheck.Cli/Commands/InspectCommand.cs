@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
 using ClearanceCheck.Inspecting.Results;
+using ClearanceCheck.Inspecting.Results.Record;
 using ClearanceCheck.Reporting.Wording;
 using ClearanceCheck.Rules;
 
@@ -37,9 +38,10 @@ internal static class InspectCommand
         return command;
     }
 
-    /// <summary>1 for an open finding at or above a severity and for a vehicle that is held, else 0.</summary>
+    /// <summary>1 for an open finding, or an item found wrong, at or above a severity and for a vehicle that is held, else 0.</summary>
     private static int Status(InspectionResult result, Severity failAt) =>
         result.Decision.Kind == DecisionKind.Held || result.Findings.Any(f => f.Verdict != Verdict.Conforms && f.Severity >= failAt)
+        || result.Record.Items.Any(i => i.Outcome == ItemOutcome.Fails && i.Severity >= failAt)
             ? ExitStatus.Findings
             : ExitStatus.Nothing;
 

@@ -44,12 +44,16 @@ internal sealed class InspectionPlan
         else ApplyToPairs(rule, quantity, Pairs(firsts, seconds, rule.To is null));
     }
 
+    // Why the rule in hand applies to none of its pairs, each reason once.
+    private readonly SortedSet<string> refusals = new(StringComparer.Ordinal);
+
     private void ApplyToPairs(Rule rule, Quantity quantity, List<ImmutableArray<Part>> pairs)
     {
         bool applied = false;
+        refusals.Clear();
         foreach (ImmutableArray<Part> pair in pairs) applied |= TryApply(rule, quantity, pair);
         if (applied) return;
-        Unmatched(rule, rule.OnlyWhen.IsEmpty ? "its parts are left out or have no shape" : $"none of its parts has the fact {string.Join(", ", rule.OnlyWhen)}");
+        Unmatched(rule, refusals.Count == 0 ? "its parts are one and the same" : string.Join("; ", refusals));
     }
 
     private static List<ImmutableArray<Part>> Pairs(ImmutableArray<Part> firsts, ImmutableArray<Part> seconds, bool single) =>
@@ -63,16 +67,17 @@ internal sealed class InspectionPlan
     {
         Part first = parts[0];
         Part? second = parts.Length > 1 ? parts[1] : null;
-        if (quantity.Refuses(first, second) is not null) return false;
+        if (quantity.Refuses(first, second) is { } refused) return Refused($"data missing: {refused}");
         ImmutableArray<Part> subject = [.. parts.OrderBy(p => p.Id, StringComparer.Ordinal)];
         string key = $"{quantity.Id}--{string.Join("--", subject.Select(p => p.Id))}";
         ImmutableSortedSet<string> facts = Facts(first, second, key);
         bool meant = facts.Contains(RuleFacts.MeantContact);
         if (meant) Exempted(parts, "the whole pair", null, "the file says that they are meant to touch");
         // Where contact is meant, a rule has to say that it is about such pairs.
-        if (!rule.OnlyWhen.All(facts.Contains) || (meant && !rule.OnlyWhen.Contains(RuleFacts.MeantContact))) return false;
+        if (!rule.OnlyWhen.All(facts.Contains)) return Refused($"excluded by only-when: none of its parts is {string.Join(", ", rule.OnlyWhen.Where(w => !facts.Contains(w)))}");
+        if (meant && !rule.OnlyWhen.Contains(RuleFacts.MeantContact)) return Refused("excluded by touches: the file says that its parts are meant to touch");
         // A pair of which nothing is known but its bodies is told once, with the part, unless a rule is about such parts.
-        if (IsForUncovered(rule) && IsUnread(first, second)) return false;
+        if (IsForUncovered(rule) && IsUnread(first, second)) return Refused("data missing: a part has no shape, and no gap to it was read");
         if (second is not null && !meant) ExemptZones(first, second);
         (RuleLimit limit, ImmutableArray<string> because) = rule.LimitFor(facts);
         var applied = new AppliedRule(rule, parts, limit, because);
@@ -80,6 +85,12 @@ internal sealed class InspectionPlan
             ? known with { Rules = known.Rules.Any(r => r.Rule.Id == rule.Id) ? known.Rules : known.Rules.Add(applied) }
             : new PlannedMeasurement(quantity, subject, facts, [applied]);
         return true;
+    }
+
+    private bool Refused(string why)
+    {
+        refusals.Add(why);
+        return false;
     }
 
     private bool IsUnread(Part first, Part? second) =>
