@@ -14,9 +14,6 @@ internal static partial class FileMessages
     public static void NoAxle(Field field) => field.Fault(
         "file.no-axle", "No axle is described, so nothing moves.", "Write `rear:` below `axles:` with its layout, points and travel.");
 
-    public static void WholeVehicle(Field field) => field.Fault(
-        "file.whole-vehicle", "A whole vehicle can't be judged yet: this version inspects axles.", "Write the names of the axles, such as `scope: [ rear ]`; the decision is then for that part alone.");
-
     public static void WrongSide(Field field, string name, bool left) => field.Fault(
         "file.wrong-side",
         $"The point {name} lies on the {(left ? "right" : "left")} of the centre plane: y is positive to the left.",

@@ -1,6 +1,7 @@
 using ClearanceCheck.Documents.Nodes;
 using ClearanceCheck.Documents.Reading;
 using ClearanceCheck.Documents.Yaml;
+using ClearanceCheck.Files.Checklists;
 using ClearanceCheck.Files.States;
 
 namespace ClearanceCheck.Files;
@@ -33,6 +34,7 @@ public static class InspectionFileReader
         AcceptedReader.Read(reader, draft);
         BeforeLiftReader.Read(reader, draft);
         RailPitchReader.Read(reader, draft);
+        RecordReader.Read(reader, draft);
         return draft;
     }
 }

@@ -50,6 +50,7 @@ internal static class PartsReader
         touches.AddRange(other.Select(o => (id.Value, o)));
         Placed<string>? state = StateWord.Read(reader.Optional("in"), draft);
         PartKind? kind = kindId is null ? null : PartKinds.Find(kindId.Value);
+        bool isOriginal = reader.Optional("original").Word(["yes"]) is not null;
         Mirror? mirror = PartMirror.Read(reader, kind);
         if (kind is null)
         {
@@ -61,7 +62,7 @@ internal static class PartsReader
         string own = mirror is null ? id.Value : Announce(mirror, id, ids, draft);
         if (PartFormReader.Read(new PartSource(reader, kind, own, within, state, draft)) is not var (body, form) || properties is null) return null;
         string called = mirror is null ? name ?? own : PartMirror.NameOf(own, name, mirror.Side);
-        var part = new Part { Id = own, Name = called, Kind = kind, Body = body, Form = form, Touches = [.. other.Select(o => o.Value)], Properties = properties };
+        var part = new Part { Id = own, Name = called, Kind = kind, Body = body, Form = form, Touches = [.. other.Select(o => o.Value)], Properties = properties, IsOriginal = isOriginal };
         draft.Parts.Add(part);
         if (mirror is not null) AddImage(mirror, id.Value, name, part, ids, draft);
         return part;

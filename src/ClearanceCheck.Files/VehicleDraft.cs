@@ -6,6 +6,7 @@ using ClearanceCheck.Files.States;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Units;
 using ClearanceCheck.Vehicles;
+using ClearanceCheck.Vehicles.Checklists;
 
 namespace ClearanceCheck.Files;
 
@@ -65,6 +66,11 @@ internal sealed class VehicleDraft(InspectionFile file)
 
     public ImmutableArray<string> Scope { get; set; } = [];
 
+    /// <summary>True when the whole vehicle is in scope.</summary>
+    public bool IsWhole { get; set; }
+
+    public InspectorsRecord Record { get; set; } = InspectorsRecord.Empty;
+
     public List<Part> Parts { get; } = [];
 
     /// <summary>Ids of parts that come from an axle: the axle's name by the part's id, whether or not the axle could be read.</summary>
@@ -76,6 +82,8 @@ internal sealed class VehicleDraft(InspectionFile file)
     {
         Description = Description!,
         Scope = Scope,
+        IsWhole = IsWhole,
+        Record = Record,
         Parameters = Parameters.Build(),
         Axles = [.. Axles.Select(a => a with { OtherStates = a.OtherStates.RemoveRange(a.OtherStates.Keys.Where(s => !IsUsed(a, s))) })],
         Parts = [.. Parts],

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using ClearanceCheck.Inspecting.Evidencing;
 using ClearanceCheck.Inspecting.Judging;
 using ClearanceCheck.Inspecting.Planning;
+using ClearanceCheck.Inspecting.Recording;
 using ClearanceCheck.Inspecting.Results;
+using ClearanceCheck.Inspecting.Results.Record;
 using ClearanceCheck.Inspecting.Travel;
 using ClearanceCheck.Kinematics;
 using ClearanceCheck.Kinematics.Placing;
@@ -41,26 +43,29 @@ public static class Inspector
             progress?.Report((Interlocked.Increment(ref done), planned.Length));
         });
         ImmutableArray<ImmutableArray<ExtremePose>> poses = [.. motion.Modules.Select(ExtremePoses.Of)];
+        var factory = new FactoryPairs(planned);
         var checks = new HandChecks(vehicle.HandChecks, request.CoverageFactor);
         // A pair that only the rule for uncovered pairs looks at, and finds nothing in, is counted and not told one by one, unless somebody checked it.
         var exceptions = new Exceptions(vehicle, request.Library, request.Today);
         ImmutableArray<Finding> sorted = Sorted(exceptions.Apply(checks.Apply(
         [
-            .. findings.SelectMany((own, i) => own.Where(f => !planned[i].IsUncovered || f.Verdict != Verdict.Conforms || checks.Names(f)))
+            .. findings.SelectMany((own, i) => factory.Judged(own, i).Where(f => !planned[i].IsUncovered || f.Verdict != Verdict.Conforms || checks.Names(f)))
                 .Concat(new BindingFindings(motion, poses, request.CoverageFactor).All()),
         ])));
         ImmutableArray<ReachCard> reach = ReachBuilder.Build(motion);
         ImmutableArray<TravelTable> travel = TravelTableBuilder.Build(motion, poses);
+        RecordCard record = RecordBuilder.Build(vehicle, request.Library);
         return (new InspectionResult
         {
             Vehicle = Card(vehicle.Description),
             Scope = vehicle.Scope,
             Library = LibraryCards.Of(request.Library),
-            Decision = DecisionBuilder.Build(sorted, request.Library.NotLoaded),
+            Decision = DecisionBuilder.Build(sorted, request.Library.NotLoaded, record),
+            Record = record,
             Findings = sorted,
-            NotInspected = [.. plan.BelowTables, .. NotInspected.List(motion, planned, measurements, reach, travel)],
+            NotInspected = [.. plan.BelowTables, .. NotInspected.List(motion, planned, measurements, reach, travel), .. Unanswered.Of(record), .. Unanswered.NotUsed(vehicle, request.Library)],
             MatchedNothing = plan.MatchedNothing,
-            Exempt = plan.Exempt,
+            Exempt = [.. plan.Exempt, .. factory.Listed(findings)],
             Assumptions = [.. vehicle.Assumptions.Concat(PointComparison.Of(motion)).Concat(MirrorComparison.Of(motion)).Select(a => new Assumption(a.Path, a.Text)), .. checks.NotUsed(sorted), .. exceptions.NotUsed(sorted)],
             Reach = reach,
             Travel = travel,

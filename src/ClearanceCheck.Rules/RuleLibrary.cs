@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Rules.Checklists;
+using ClearanceCheck.Vehicles.Checklists;
 
 namespace ClearanceCheck.Rules;
 
@@ -14,4 +16,14 @@ public sealed record RuleLibrary(string Name, string Version, string Hash, Immut
 
     /// <summary>What overlays did, in the order of layers and files.</summary>
     public ImmutableArray<RuleChange> Changes { get; init; } = [];
+
+    /// <summary>What a person is asked, in the order of the files.</summary>
+    public ImmutableArray<ChecklistItem> Items { get; init; } = [];
+
+    /// <summary>What a whole vehicle is expected to have.</summary>
+    public ImmutableArray<CoverageRow> Coverage { get; init; } = [];
+
+    /// <summary>What an inspection file may answer and declare absent; null for a library that asks nothing of a person.</summary>
+    public InspectionVocabulary? Vocabulary =>
+        Items.IsEmpty && Coverage.IsEmpty ? null : new([.. Items.Select(i => i.Asked)], [.. Coverage.Select(c => c.Expectation)]);
 }

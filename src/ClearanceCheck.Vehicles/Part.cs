@@ -21,6 +21,9 @@ public sealed record Part
     /// <summary>Parts it is meant to touch anywhere.</summary>
     public required ImmutableArray<string> Touches { get; init; }
 
+    /// <summary>True for a part that is where the factory put it: the lift did not touch it.</summary>
+    public bool IsOriginal { get; init; }
+
     /// <summary>Words that rules can ask for, such as <c>shielded</c>; none is read from a file yet.</summary>
     public ImmutableArray<string> Facts { get; init; } = [];
 

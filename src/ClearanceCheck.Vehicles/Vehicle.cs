@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Vehicles.Checklists;
 
 namespace ClearanceCheck.Vehicles;
 
@@ -12,6 +13,12 @@ public sealed record Vehicle
 
     /// <summary>Names of the axles inspected.</summary>
     public required ImmutableArray<string> Scope { get; init; }
+
+    /// <summary>True when the whole vehicle is in scope: then what it is expected to have counts, and <see cref="Scope"/> names all axles.</summary>
+    public bool IsWhole { get; init; }
+
+    /// <summary>What the inspector answers for.</summary>
+    public InspectorsRecord Record { get; init; } = InspectorsRecord.Empty;
 
     public required ParameterVector Parameters { get; init; }
 

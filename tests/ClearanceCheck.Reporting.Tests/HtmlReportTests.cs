@@ -84,7 +84,7 @@ public sealed class HtmlReportTests
         page.QuerySelectorAll("h1").Length.ShouldBe(1);
         page.DocumentElement.GetAttribute("lang").ShouldBe("en");
         IHtmlCollection<IElement> sections = page.QuerySelectorAll("section");
-        sections.Length.ShouldBe(14);
+        sections.Length.ShouldBe(15);
         foreach (IElement section in sections) page.GetElementById(section.GetAttribute("aria-labelledby")!).ShouldNotBeNull(section.Id);
         foreach (IElement picture in page.QuerySelectorAll("svg:not([aria-hidden]):not(svg svg)")) picture.GetAttribute("aria-label").ShouldNotBeNullOrWhiteSpace();
     }

@@ -23,7 +23,7 @@ public sealed class BaseLibraryTests
     [Fact]
     public void Its_files_and_rules_are_these()
     {
-        BaseLibrary.Files.Select(f => f.Name).ShouldBe(["any-parts.yaml", "brake-hoses.yaml", "brake-lines.yaml", "moving-parts.yaml", "tires-and-wheels.yaml"]);
+        BaseLibrary.Files.Select(f => f.Name).ShouldBe(["any-parts.yaml", "brake-hoses.yaml", "brake-lines.yaml", "checklist.yaml", "coverage.yaml", "moving-parts.yaml", "tires-and-wheels.yaml"]);
         Libraries.Base.Rules.Select(r => $"{r.Id} {r.Severity} {r.Limit.AtLeast}").ShouldBe(
         [
             "moving-parts-collide Warning 0",

@@ -3,6 +3,7 @@ using System.CommandLine;
 using System.Globalization;
 using ClearanceCheck.Cli.Inputs;
 using ClearanceCheck.Inspecting.Results;
+using ClearanceCheck.Inspecting.Results.Record;
 using ClearanceCheck.Reporting.Wording;
 using ClearanceCheck.Rules;
 
@@ -39,9 +40,10 @@ internal static class InspectCommand
         return command;
     }
 
-    /// <summary>1 for an open finding at or above a severity and for a vehicle that is held, else 0.</summary>
+    /// <summary>1 for an open finding, or an item found wrong, at or above a severity and for a vehicle that is held, else 0.</summary>
     private static int Status(InspectionResult result, Severity failAt) =>
         result.Decision.Kind == DecisionKind.Held || result.Findings.Any(f => f.IsOpen && f.Severity >= failAt)
+        || result.Record.Items.Any(i => i.Outcome == ItemOutcome.Fails && i.Severity >= failAt)
             ? ExitStatus.Findings
             : ExitStatus.Nothing;
 

@@ -21,8 +21,8 @@ internal sealed class InspectionRun(Door door, string file)
     /// <summary>The result; null when the input can't be used, and then it has been said why.</summary>
     public InspectionResult? Inspect()
     {
-        LoadedInspection? loaded = LoadedInspection.Load(file, door);
         RuleLibrary? library = RulesSource.Load(RulesFolders, Today ?? door.Today, QuantityCatalogue.Standard, door);
+        LoadedInspection? loaded = LoadedInspection.Load(file, door, library?.Vocabulary);
         if (loaded is null || library is null) return null;
         (InspectionResult? result, string? axle, MotionFault? fault) = Inspect(loaded, library);
         if (result is null) loaded.Print(axle!, fault!, door);

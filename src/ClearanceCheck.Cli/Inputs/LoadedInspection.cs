@@ -5,6 +5,7 @@ using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Kinematics;
 using ClearanceCheck.Kinematics.Placing;
 using ClearanceCheck.Vehicles;
+using ClearanceCheck.Vehicles.Checklists;
 
 namespace ClearanceCheck.Cli.Inputs;
 
@@ -12,8 +13,11 @@ namespace ClearanceCheck.Cli.Inputs;
 internal sealed record LoadedInspection(Vehicle Vehicle, InspectionReading Reading, ImmutableArray<InputFile> Inputs)
 {
     /// <summary>Reads an inspection; every fault and note goes to standard error.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="door">The door.</param>
+    /// <param name="vocabulary">What the rules ask and expect; null where no rules are loaded.</param>
     /// <returns>Null when the input can't be used; it has been said why.</returns>
-    public static LoadedInspection? Load(string file, Door door)
+    public static LoadedInspection? Load(string file, Door door, InspectionVocabulary? vocabulary = null)
     {
         (InspectionFolder? folder, InputFault? fault) = InspectionFolder.Open(file, door);
         if (folder is null)
@@ -22,7 +26,7 @@ internal sealed record LoadedInspection(Vehicle Vehicle, InspectionReading Readi
             return null;
         }
 
-        InspectionReading reading = InspectionFileReader.Read(folder.ForReader());
+        InspectionReading reading = InspectionFileReader.Read(folder.ForReader() with { Vocabulary = vocabulary });
         if (reading.Diagnostics.Count > 0) door.Error.Write(DiagnosticRenderer.Render(reading.Diagnostics));
         if (reading.Vehicle is not { } vehicle) return null;
         ImmutableArray<InputFile> inputs = [.. folder.Read(reading.FilesBeside).Select(f => f.Card())];

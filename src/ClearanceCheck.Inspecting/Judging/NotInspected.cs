@@ -33,10 +33,15 @@ internal static class NotInspected
             .. vehicle.Axles.Where(a => !vehicle.Parts.Any(p => p.Form is PartForm.Link or PartForm.LeafSpring && p.Id.StartsWith(a.Name + "-", StringComparison.Ordinal))).Select(a => new NotInspectedItem(
                 $"The links of the {a.Name} axle ({LayoutCatalogue.Find(a.Layout)!.Meaning})", "the file does not say how thick they are; what they touch was not checked")),
             new NotInspectedItem("Heat", "no temperature was estimated; only distances were checked"),
-            new NotInspectedItem(
-                "The rest of the vehicle", $"this inspection covers parts of the {string.Join(" and ", vehicle.Scope)} axle only: nothing is said of {(vehicle.Axles.Any(a => a.Steering is not null) ? "" : "steering, ")}{(vehicle.Parts.Any(p => p.Form is PartForm.Tire) ? "" : "tires, ")}{(vehicle.Parts.Any(p => p.Form is PartForm.Shaft) ? "" : "driveshafts, ")}wiring, other axles, or any part not in the file"),
+            .. vehicle.IsWhole ? [] : Rest(vehicle),
         ];
     }
+
+    private static IEnumerable<NotInspectedItem> Rest(Vehicle vehicle) =>
+    [
+        new NotInspectedItem(
+            "The rest of the vehicle", $"this inspection covers parts of the {string.Join(" and ", vehicle.Scope)} axle only: nothing is said of {(vehicle.Axles.Any(a => a.Steering is not null) ? "" : "steering, ")}{(vehicle.Parts.Any(p => p.Form is PartForm.Tire) ? "" : "tires, ")}{(vehicle.Parts.Any(p => p.Form is PartForm.Shaft) ? "" : "driveshafts, ")}wiring, other axles, or any part not in the file"),
+    ];
 
     // Either the readings of ride height or those of the stop are wrong, and then so is everything that the stop cuts off.
     private static IEnumerable<NotInspectedItem> BeyondAtRideHeight(TravelTable travel) =>

@@ -50,12 +50,16 @@ internal sealed class InspectionPlan
         else ApplyToPairs(rule, quantity, Pairs(firsts, seconds, rule.To is null));
     }
 
+    // Why the rule in hand applies to none of its pairs, each reason once.
+    private readonly SortedSet<string> refusals = new(StringComparer.Ordinal);
+
     private void ApplyToPairs(Rule rule, Quantity quantity, List<ImmutableArray<Part>> pairs)
     {
         bool applied = false;
+        refusals.Clear();
         foreach (ImmutableArray<Part> pair in pairs) applied |= TryApply(rule, quantity, pair);
         if (applied) return;
-        Unmatched(rule, rule.OnlyWhen.IsEmpty ? "its parts are left out or have no shape" : $"none of its parts has the fact {string.Join(", ", rule.OnlyWhen)}");
+        Unmatched(rule, refusals.Count == 0 ? "its parts are one and the same" : string.Join("; ", refusals));
     }
 
     private static List<ImmutableArray<Part>> Pairs(ImmutableArray<Part> firsts, ImmutableArray<Part> seconds, bool single) =>
@@ -69,7 +73,7 @@ internal sealed class InspectionPlan
     {
         Part first = parts[0];
         Part? second = parts.Length > 1 ? parts[1] : null;
-        if (quantity.Refuses(first, second) is not null) return false;
+        if (quantity.Refuses(first, second) is { } refused) return Refused($"data missing: {refused}");
         ImmutableArray<Part> subject = [.. parts.OrderBy(p => p.Id, StringComparer.Ordinal)];
         string key = $"{quantity.Id}--{string.Join("--", subject.Select(p => p.Id))}";
         ImmutableSortedSet<string> facts = Facts(first, second, key);
@@ -78,10 +82,11 @@ internal sealed class InspectionPlan
         bool meant = facts.Contains(RuleFacts.MeantContact);
         if (meant) Exempted(parts, "the whole pair", null, "the file says that they are meant to touch");
         // Where contact is meant, a rule has to say that it is about such pairs.
-        if (!rule.OnlyWhen.All(facts.Contains) || (meant && !rule.OnlyWhen.Contains(RuleFacts.MeantContact))) return false;
+        if (!rule.OnlyWhen.All(facts.Contains)) return Refused($"excluded by only-when: none of its parts is {string.Join(", ", rule.OnlyWhen.Where(w => !facts.Contains(w)))}");
+        if (meant && !rule.OnlyWhen.Contains(RuleFacts.MeantContact)) return Refused("excluded by touches: the file says that its parts are meant to touch");
         // A pair of which nothing is known but its bodies is told once, with the part, unless a rule is about such parts.
-        if (IsForUncovered(rule) && IsUnread(first, second)) return false;
-        if (Applied(rule, parts, facts) is not { } applied) return false;
+        if (IsForUncovered(rule) && IsUnread(first, second)) return Refused("data missing: a part has no shape, and no gap to it was read");
+        if (Applied(rule, parts, facts) is not { } applied) return Refused("below its table: it asks nothing of a part this small");
         if (second is not null && !meant) ExemptZones(first, second);
         planned[key] = planned.TryGetValue(key, out PlannedMeasurement? known)
             ? known with { Rules = known.Rules.Any(r => r.Rule.Id == rule.Id) ? known.Rules : known.Rules.Add(applied) }
@@ -102,6 +107,12 @@ internal sealed class InspectionPlan
                 return null;
             default: throw new UnreachableException();
         }
+    }
+
+    private bool Refused(string why)
+    {
+        refusals.Add(why);
+        return false;
     }
 
     private bool IsUnread(Part first, Part? second) =>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClearanceCheck.Inspecting.Results.Record;
 
 namespace ClearanceCheck.Inspecting.Results;
 
@@ -8,7 +9,7 @@ public sealed record InspectionResult
 {
     public required VehicleCard Vehicle { get; init; }
 
-    /// <summary>The axles inspected, as typed.</summary>
+    /// <summary>The axles inspected; all of them where the whole vehicle is in scope.</summary>
     public required ImmutableArray<string> Scope { get; init; }
 
     public required LibraryCard Library { get; init; }
@@ -16,6 +17,9 @@ public sealed record InspectionResult
 
     /// <summary>Worst first: not conforming before conforming, then by severity, then by id.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>Checklist, coverage, tightening audit and temporary states.</summary>
+    public RecordCard Record { get; init; } = RecordCard.Empty;
 
     public required ImmutableArray<NotInspectedItem> NotInspected { get; init; }
     public required ImmutableArray<UnmatchedRule> MatchedNothing { get; init; }

@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Collections.Immutable;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Mechanics.Numbers;
 using ClearanceCheck.Mechanics.Poses;

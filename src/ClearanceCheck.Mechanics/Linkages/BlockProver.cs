@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Mechanics.Numbers;
 using ClearanceCheck.Mechanics.Poses;

@@ -19,6 +19,7 @@ internal static class ResultReader
             Scope = root["scope"].Texts,
             Library = LibraryJson.Read(root["library"]),
             Findings = [.. root["findings"].Items.Select(FindingReader.Read)],
+            Record = RecordReader.Read(root["record"]),
             NotInspected = [.. root["notInspected"].Items.Select(i => new NotInspectedItem(i["what"].Text, i["why"].Text))],
             MatchedNothing = [.. root["matchedNothing"].Items.Select(r => new UnmatchedRule(r["rule"].Text, r["title"].Text, r["reason"].Text))],
             Exempt = [.. root["exempt"].Items.Select(z => new ExemptZone(z["parts"].Texts, z["around"].Text, z["radius"].NumberOrNull, z["why"].Text))],

@@ -45,6 +45,7 @@ internal static class ResultWriter
 
     private static void WriteRest(Utf8JsonWriter json, InspectionResult result)
     {
+        RecordWriter.Write(json, result.Record);
         JsonFields.Each(json, "notInspected", result.NotInspected, (j, item) =>
         {
             j.WriteString("what", item.What);

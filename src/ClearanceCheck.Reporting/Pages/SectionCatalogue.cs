@@ -13,6 +13,7 @@ public static class SectionCatalogue
         new UncheckedSection(),
         new FindingsSection(),
         new ConformingSection(),
+        new ChecklistSection(),
         new TravelSection(),
         new UnmatchedSection(),
         new ExemptSection(),

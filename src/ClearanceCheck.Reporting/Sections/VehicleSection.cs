@@ -41,6 +41,6 @@ public sealed class VehicleSection : ReportSection
         ("Load", vehicle.Load),
         ("Fuel", vehicle.Fuel),
         ("Zero of the measurements", vehicle.Datum),
-        ("Axles inspected", result.Scope.IsEmpty ? null : string.Join(", ", result.Scope)),
+        (result.Record.IsWhole ? "Whole vehicle inspected, axles" : "Axles inspected", result.Scope.IsEmpty ? null : string.Join(", ", result.Scope)),
     ];
 }

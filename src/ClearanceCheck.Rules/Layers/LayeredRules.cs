@@ -1,5 +1,6 @@
 using ClearanceCheck.Documents;
 using ClearanceCheck.Documents.Nodes;
+using ClearanceCheck.Rules.Checklists;
 using ClearanceCheck.Rules.Loading;
 
 namespace ClearanceCheck.Rules.Layers;
@@ -13,6 +14,12 @@ internal sealed class LayeredRules
 
     /// <summary>In the order in which they were first written.</summary>
     public List<CountingRule> Rules { get; } = [];
+
+    /// <summary>What the library asks a person.</summary>
+    public List<ChecklistItem> Items { get; } = [];
+
+    /// <summary>What it expects a whole vehicle to have.</summary>
+    public List<CoverageRow> Coverage { get; } = [];
 
     public List<string> NotLoaded { get; } = [];
 
@@ -40,7 +47,13 @@ internal sealed class LayeredRules
     {
         RuleLayer top = Layers[^1];
         string hash = Layers.Count == 1 ? top.Hash : LibraryHash.Of(Layers);
-        return new RuleLibrary(top.Name, top.Version, hash, [.. Rules.Select(r => r.Rule)], [.. NotLoaded]) { Layers = [.. Layers], Changes = [.. Changes] };
+        return new RuleLibrary(top.Name, top.Version, hash, [.. Rules.Select(r => r.Rule)], [.. NotLoaded])
+        {
+            Layers = [.. Layers],
+            Changes = [.. Changes],
+            Items = [.. Items],
+            Coverage = [.. Coverage],
+        };
     }
 
     /// <summary>A value as it stands in the file, on one line.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClearanceCheck.Documents;
 using ClearanceCheck.Documents.Nodes;
 using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Rules.Checklists;
 using ClearanceCheck.Rules.Loading;
 
 namespace ClearanceCheck.Rules.Layers;
@@ -23,12 +24,20 @@ internal static class LibraryLayer
 
     private static LoadedFile? Read(LayerFile file, RuleReader reader, DiagnosticBag diagnostics)
     {
+        if (file.Root is { } root && ChecklistFile.IsOne(root)) return ReadChecklist(file, root, diagnostics);
         LibraryHeader? header = file.Root is null ? null : MappingReader.ReadFile(file.Root, file.Faults, LibraryHeader.Read);
         var rules = new Dictionary<string, CountingRule>(StringComparer.Ordinal);
         foreach ((Placed<string> key, Field value) in header?.Entries ?? [])
             if (reader.Read(key.Value, value) is { } rule) rules.Add(rule.Id, new CountingRule(rule, (ScalarNode)key.Node, (MappingNode)value.Node!));
         diagnostics.AddRange(file.Faults.Ordered);
         return header is null ? null : new LoadedFile(header, rules, new RuleFaults(file.Root!, [header.Rules], file.Faults));
+    }
+
+    private static LoadedFile? ReadChecklist(LayerFile file, MappingNode root, DiagnosticBag diagnostics)
+    {
+        ChecklistFile? checklist = ChecklistFile.Read(root, file.Faults);
+        diagnostics.AddRange(file.Faults.Ordered);
+        return checklist is null ? null : new LoadedFile(checklist.Header, [], new RuleFaults(root, [checklist.Header.Rules], file.Faults), checklist);
     }
 
     private static bool IsOfSameLibrary(LibraryHeader a, LibraryHeader b) => a.Name.Value == b.Name.Value && a.Version.Value == b.Version.Value;
@@ -49,8 +58,7 @@ internal static class LibraryLayer
                 {
                     if (first.Node == entry.Key) counting.NotLoaded.Add($"{id} was not loaded: it stands in more than one file, first at {entry.Key.Span}.");
                 }
-                else if (file.Rules.TryGetValue(id, out CountingRule? rule) && file.Faults.Of(entry).Count == 0)
-                    counting.Rules.Add(rule with { Rule = counting.WithOrigins(rule.Rule, rule.Node) });
+                else if (file.Faults.Of(entry).Count == 0 && file.AddTo(counting, id)) continue;
                 else counting.NotLoaded.Add(file.Faults.Sentence($"{VisibleText.Of(id)} was not loaded", entry));
             }
         }
@@ -72,5 +80,16 @@ internal static class LibraryLayer
         return twice;
     }
 
-    private sealed record LoadedFile(LibraryHeader Header, Dictionary<string, CountingRule> Rules, RuleFaults Faults);
+    private sealed record LoadedFile(LibraryHeader Header, Dictionary<string, CountingRule> Rules, RuleFaults Faults, ChecklistFile? Checklist = null)
+    {
+        /// <summary>Adds what has this id; false where it could not be read.</summary>
+        public bool AddTo(LayeredRules counting, string id)
+        {
+            if (Rules.TryGetValue(id, out CountingRule? rule)) counting.Rules.Add(rule with { Rule = counting.WithOrigins(rule.Rule, rule.Node) });
+            else if (Checklist?.Items.TryGetValue(id, out ChecklistItem? item) == true) counting.Items.Add(item);
+            else if (Checklist?.Rows.TryGetValue(id, out CoverageRow? row) == true) counting.Coverage.Add(row);
+            else return false;
+            return true;
+        }
+    }
 }

@@ -25,7 +25,7 @@ internal static class SourceReader
     {
         Field basisField = reader.Required("basis", "what the limit rests on: " + string.Join(", ", Bases)), knownField = reader.Optional("known");
         Placed<string>? basis = basisField.Word(Bases), known = knownField.Word(Marks);
-        string? text = ReadText(reader.Optional("text"));
+        string? text = ReadLong(reader.Optional("text"));
         if (basis is null || (knownField.IsPresent && known is null)) return null;
         string mark = known?.Value ?? None;
         if (basis.Value == Published && mark is not (WasRead or SecondHand))
@@ -37,7 +37,8 @@ internal static class SourceReader
         return new RuleSource(basis.Value, mark, text ?? "");
     }
 
-    private static string? ReadText(Field field)
+    /// <summary>A text that may be longer than others: a citation, a sentence with its reason.</summary>
+    public static string? ReadLong(Field field)
     {
         if (field.Node is not ScalarNode scalar || scalar.Text.Length <= DocumentLimits.MostShownText) return field.Text()?.Value;
         string visible = VisibleText.Of(scalar.Text.Trim().ReplaceLineEndings(" "));

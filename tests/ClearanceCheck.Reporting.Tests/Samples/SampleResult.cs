@@ -81,6 +81,7 @@ internal static class SampleResult
             ["DANGER fails: the rear brake line comes within 18 mm of the tailpipe; 50 mm are wanted."],
             [new ActionLine("Move the rear brake line outboard.", "brake-line-near-exhaust--rear-line--tailpipe"), new ActionLine("Inspect again.", null)]),
         Findings = [SampleFindings.LineNearTailpipe()],
+        Record = SampleRecord.Whole(),
         NotInspected = [new NotInspectedItem("front axle", "no points were given for it")],
         MatchedNothing = [],
         Exempt = [],

@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+
+namespace ClearanceCheck.Vehicles.Checklists;
+
+/// <summary>What a whole vehicle is expected to have.</summary>
+/// <param name="Id">The word that is declared absent, behind the name of the axle or wheel body where it has one.</param>
+/// <param name="For">What has it.</param>
+/// <param name="Kinds">Kinds of parts that fill it.</param>
+/// <param name="Count">How many of them.</param>
+/// <param name="Where">Facts of the axle that must hold; empty for every axle.</param>
+public sealed record Expectation(string Id, ExpectedFor For, ImmutableArray<string> Kinds, int Count, ImmutableArray<string> Where)
+{
+    /// <summary>The places that it asks for, in the file's order of axles.</summary>
+    public ImmutableArray<ExpectedSlot> Slots(IEnumerable<Axle> axles, IReadOnlyCollection<Absence> absent) => For == ExpectedFor.Vehicle
+        ? [new ExpectedSlot(Id, null, null)]
+        : [.. axles.Where(a => Where.All(AxleFacts.Of(a, absent).Contains)).SelectMany(SlotsOf)];
+
+    private IEnumerable<ExpectedSlot> SlotsOf(Axle axle) => For == ExpectedFor.Axle
+        ? [new ExpectedSlot($"{axle.Name}-{Id}", axle.Name, null)]
+        : new[] { axle.Left.Body, axle.Right.Body }.Distinct().Select(b => new ExpectedSlot($"{b.Replace("/axle", "", StringComparison.Ordinal).Replace('/', '-')}-{Id}", axle.Name, b));
+}
