@@ -1,6 +1,7 @@
 using ClearanceCheck.Inspecting.Results;
 using ClearanceCheck.Rules;
 using ClearanceCheck.Vehicles;
+using ClearanceCheck.Vehicles.Checklists;
 
 namespace ClearanceCheck.Inspecting.Tests;
 
@@ -98,6 +99,12 @@ public sealed class ExceptionTests
 
     private static Finding Open(InspectionResult result) => result.Find(OneLine.Exhaust, "axle-brake-line");
 
+    // An open tightening audit would be a condition of its own.
+    private static Vehicle Tightened(Vehicle vehicle) => vehicle with
+    {
+        Record = vehicle.Record with { Tightened = [.. vehicle.Record.Tightened, new Tightening("rear", ["upper-link-frame"], true, "R.A.", null)] },
+    };
+
     private static InspectionResult Inspect(AcceptedFinding accepted, RuleAcceptance? terms, Severity severity = Severity.Warning, double limit = 50, Vehicle? vehicle = null) =>
         Inspect(accepted, terms, Today, severity, limit, vehicle);
 
@@ -107,7 +114,7 @@ public sealed class ExceptionTests
         Rule rule = OneLine.Rule(OneLine.Exhaust, "gap", "brake-line", "hot-exhaust", limit, severity) with { Accept = terms, Part = new PartSelector { Ids = ["axle-brake-line"] } };
         return Inspector.Run(new InspectionRequest
         {
-            Vehicle = (vehicle ?? OneLine.Vehicle()) with { Accepted = [accepted] },
+            Vehicle = Tightened(vehicle ?? OneLine.Vehicle()) with { Accepted = [accepted] },
             Library = new RuleLibrary("tests", "1.0.0", "00", [rule], []),
             ProgramVersion = "0",
             Inputs = [],

@@ -17,6 +17,9 @@ public sealed class Linkage
     /// <summary>An angle counts as this many mm a radian, so that unknowns and residuals are alike in size.</summary>
     public const double RotationLengthMm = 500;
 
+    // Axes that differ by less, some 25 degrees, are one axis measured twice.
+    private const double LeastCosine = 0.9;
+
     private readonly Equilibrium? equilibrium;
     private readonly int[] rowsBefore;
     private readonly int[] usedBefore;
@@ -396,7 +399,15 @@ public sealed class Linkage
         if (joints.Length != Joints.Length) return false;
         for (int i = 0; i < joints.Length; i++)
             if (joints[i].GetType() != Joints[i].GetType() || joints[i].Name != Joints[i].Name || !joints[i].Bodies.SequenceEqual(Joints[i].Bodies)
-                || LinkageBuilder.HasNoLength(joints[i])) return false;
+                || LinkageBuilder.HasNoLength(joints[i]) || !IsAlong(joints[i], Joints[i])) return false;
         return true;
     }
+
+    // An axis that points elsewhere may turn the sign by which branches are told apart.
+    private static bool IsAlong(Joint one, Joint other) => (one, other) switch
+    {
+        (Joint.Hinge a, Joint.Hinge b) => Vector3d.Dot(a.Axis, b.Axis) > LeastCosine * a.Axis.Length * b.Axis.Length,
+        (Joint.Slide a, Joint.Slide b) => Vector3d.Dot(a.Axis, b.Axis) > LeastCosine * a.Axis.Length * b.Axis.Length,
+        _ => true,
+    };
 }

@@ -152,24 +152,16 @@ public sealed class LinkagePartTests
 
     private static string[] SteeredBodies => ["chassis", "axle", "arm L", "arm R", "knuckle L", "knuckle R", "pitman arm"];
 
-    // Invented: an axle on two radius arms in bushings and a track bar, knuckles on kingpins, a pitman arm.
-    private static Joint[] SteeredJoints(double byMm)
-    {
-        static Joint.Bushing Bushing(string name, int first, int second, Vector3d at) =>
-            new(name, first, second, at, Rotation.Identity, new(9000, 4000, 9000), new(4e5, 3e5, 4e5), true);
-        return
-        [
-            Bushing("arm L frame", 0, 2, new(-950, 400, -20)), Bushing("arm R frame", 0, 3, new(-950, -400, -20)),
-            Bushing("arm L front", 2, 1, new(70 + byMm, 430, -60)), Bushing("arm R front", 3, 1, new(70, -430, -60)),
-            Bushing("arm L rear", 2, 1, new(-70, 430, -60)), Bushing("arm R rear", 3, 1, new(-70, -430, -60)),
-            new Joint.Rod("track bar", 0, new(90, 460, 165), 1, new(60, -430, 75)),
-            new Joint.Hinge("kingpin L", 1, 4, new(6, 690, -98), new(-18, -38, 200)), new Joint.Hinge("kingpin R", 1, 5, new(6, -690, -98), new(-18, 38, 200)),
-            new Joint.Hinge("pitman", 0, 6, new(310, 395, 205), new(8, 5, 100)),
-            new Joint.Rod("tie rod", 4, new(-172, 618, -22), 5, new(-172, -618, -22)),
-            new Joint.Rod("drag link", 6, new(165, 392, 118 + byMm), 5, new(150, -640, 62)),
-            new Joint.Travel("left", 1, new(0, 790, 0), 0, 0), new Joint.Travel("right", 1, new(0, -790, 0), 1, 0), new Joint.Turn("steering", 6, 2, 0),
-        ];
-    }
+    // The axle on soft arms of the reference table, with invented knuckles, rods and pitman arm.
+    private static Joint[] SteeredJoints(double byMm) =>
+    [
+        .. SoftAxleTests.ArmsAsBodies().Linkage.Joints.Where(j => j is not Joint.SpinHold),
+        new Joint.Hinge("kingpin L", 1, 4, new(6, 690 + byMm, -98), new(-18, -38, 200)), new Joint.Hinge("kingpin R", 1, 5, new(6, -690, -98), new(-18, 38, 200)),
+        new Joint.Hinge("pitman", 0, 6, new(310, 395, 205), new(8, 5, 100)),
+        new Joint.Rod("tie rod", 4, new(-172, 618, -22), 5, new(-172, -618, -22)),
+        new Joint.Rod("drag link", 6, new(165, 392, 118 + byMm), 5, new(150, -640, 62)),
+        new Joint.Turn("steering", 6, 2, 0),
+    ];
 
     private static LinkageMotion SteeredSoftAxle()
     {
