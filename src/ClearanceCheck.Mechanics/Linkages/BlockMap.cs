@@ -27,8 +27,25 @@ internal sealed class BlockMap(LinkageMotion motion)
 
     private readonly BlockProver prover = new(motion);
     private readonly ConcurrentDictionary<DyadicCell, MotionBlock> known = new();
+    private readonly ConcurrentDictionary<(DyadicCell Cell, int FrameBody, int Body, Vector3d Point), (CurvatureBasis Basis, Curvature[] Bounds)> ofPoints = new();
 
     public CurvatureBasis Bound(in DyadicCell cell, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate)
+    {
+        if (anchors.Length != 1) return BoundAnew(cell, frameBody, body, anchors, perCoordinate);
+        // Single points are those of stops, which every pair asks for again.
+        var key = (cell, frameBody, body, anchors[0]);
+        if (!ofPoints.TryGetValue(key, out (CurvatureBasis Basis, Curvature[] Bounds) known))
+        {
+            known.Bounds = new Curvature[perCoordinate.Length];
+            known.Basis = BoundAnew(cell, frameBody, body, anchors, known.Bounds);
+            ofPoints.TryAdd(key, known);
+        }
+
+        known.Bounds.CopyTo(perCoordinate);
+        return known.Basis;
+    }
+
+    private CurvatureBasis BoundAnew(in DyadicCell cell, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate)
     {
         CurvatureBasis basis = CurvatureBasis.Enclosed;
         bool started = false;
@@ -157,7 +174,9 @@ internal sealed class BlockMap(LinkageMotion motion)
     private MotionJet<T>[] WithFollowers<T>(MotionJet<T>[] jets)
         where T : unmanaged, IReal<T> => [.. jets, .. motion.Followers.Select(f => f.Jet<T>(jets))];
 
-    // The blocks that a cell meets: the one that holds it, or all that it spans.
+    /// <summary>The blocks that a cell meets: the one that holds it, or all that it spans.</summary>
+    public IReadOnlyList<DyadicCell> Regions(in DyadicCell cell) => BlocksOver(cell);
+
     private List<DyadicCell> BlocksOver(DyadicCell cell)
     {
         int d = motion.Box.Dimensions;

@@ -106,6 +106,8 @@ public sealed class LinkageMotion : IMovingSystem
 
     public DyadicCell CurvatureRegion(in DyadicCell cell) => blocks.Region(cell);
 
+    public IReadOnlyList<DyadicCell> CurvatureRegions(in DyadicCell cell) => blocks.Regions(cell);
+
     public CurvatureBasis Curvatures(in DyadicCell cell, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate) =>
         blocks.Bound(cell, frameBody, body, anchors, perCoordinate);
 

@@ -64,6 +64,8 @@ public sealed class PoseSubspace : IMovingSystem
 
     public DyadicCell CurvatureRegion(in DyadicCell cell) => whole.CurvatureRegion(InWhole(cell));
 
+    public IReadOnlyList<DyadicCell> CurvatureRegions(in DyadicCell cell) => whole.CurvatureRegions(InWhole(cell));
+
     public CurvatureBasis Curvatures(in DyadicCell cell, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate)
     {
         Span<Curvature> all = stackalloc Curvature[whole.Box.Dimensions];

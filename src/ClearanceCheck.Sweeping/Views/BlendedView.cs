@@ -21,10 +21,10 @@ internal sealed class BlendedView : SolidView
     public BlendedView(BlendedChain chain)
     {
         this.chain = chain;
-        Vector3d[] anchors = [.. chain.Points];
+        Vector3d[] anchors = FewAnchors.Around(chain.Points.AsSpan());
         tracks = [new(chain.NearBody, anchors), new(chain.FarBody, anchors)];
-        posed = new Vector3d[anchors.Length];
-        Build(0, Math.Max(1, anchors.Length - 1));
+        posed = new Vector3d[chain.Points.Length];
+        Build(0, Math.Max(1, posed.Length - 1));
         bulge = new double[nodes.Count];
     }
 

@@ -7,7 +7,7 @@ namespace ClearanceCheck.Sweeping.Views;
 internal sealed class RigidView(RigidSolid swept) : SolidView
 {
     private readonly Solid solid = swept.Solid;
-    private readonly SweptTrack[] tracks = [new(swept.Body, swept.Solid.Anchors.ToArray())];
+    private readonly SweptTrack[] tracks = [new(swept.Body, FewAnchors.Around(swept.Solid.Anchors))];
     private RigidMotion pose;
     private TrackMotion cell = new(0, 0);
 
