@@ -37,6 +37,7 @@ public sealed class MeasureAfterLiftTests
         travel["stops"]!.AsArray().Count.ShouldBeGreaterThan(0);
     }
 
+    // 2026-11: what curves upwards was bounded as what curves downwards, and poses were found beyond the bound: the value was not known.
     [Fact]
     public void A_rod_leans_most_in_the_pose_that_is_named_and_nowhere_beyond_its_bound()
     {
