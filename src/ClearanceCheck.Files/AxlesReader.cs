@@ -65,12 +65,19 @@ internal static class AxlesReader
         Boxed<WrapRange?>? wrap = AxleWrapReader.Read(reader.Optional("axle-wrap"), layout, name, draft);
         if (mirror is not null && layout is FreeLayout) FileMessages.FreeIsNotMirrored(mirror.Place);
         AxleLinks.Read(reader, layout, name, geometry, draft);
-        bool isSound = AntiRollBarReader.Check(barField, layout, name, draft) && figures is not null && leaves && wrap is not null && (steering is not null || !steeringField.IsPresent);
+        Field toeField = reader.Optional("toe");
+        ToeReading? toe = toeField.Mapping(r => ToeReader.Read(r, name, geometry, draft));
+        bool isSound = (toe is not null || !toeField.IsPresent) && AntiRollBarReader.Check(barField, layout, name, draft) && figures is not null && leaves && wrap is not null && (steering is not null || !steeringField.IsPresent);
         if (geometry is null || limits is not var (droopLimit, bumpLimit) || !isSound) return null;
         Within tape = Within.For(within, draft.FileWithin, Defaults.TapeMm, "a tape reading");
         if (AxleTies.Wheels(name, geometry, tape, reader.Node.Heading, draft) is not var (left, right)) return null;
         if (mirror is not null) AxleTilt.Check(mirror, name, geometry.MeasuredIn, draft);
-        if (wheel is not null) AxleWheelParts.Make(wheel, name, geometry, within, draft);
+        if (wheel is not null)
+        {
+            AxleWheelParts.Make(wheel, name, geometry, within, draft);
+            draft.Tires[name] = wheel;
+        }
+
         return new Axle
         {
             Name = name,
@@ -78,6 +85,7 @@ internal static class AxlesReader
             Points = geometry.Points,
             Figures = figures!,
             Steering = steering,
+            Toe = toe,
             Wrap = wrap!.Value,
             Bar = AntiRollBarReader.BarOf(barField, layout),
             MeasuredIn = geometry.MeasuredIn,

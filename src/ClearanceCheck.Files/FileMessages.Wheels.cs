@@ -14,10 +14,10 @@ internal static partial class FileMessages
         "Neither the tire's size nor its circumference is typed, so it has no shape.",
         "Write `tire: 285/75R16` as on the sidewall, or `tire-circumference` as measured around the tread, with `tire-width` and `rim-diameter`.");
 
-    public static void NoSuchTireSize(Field field, string typed, TireSizeFault fault) => field.Fault(
+    public static void NoSuchTireSize(Field field, string typed, TireSizeFault fault, string instead) => field.Fault(
         "file.no-such-tire-size",
         $"`{VisibleText.Of(typed)}` is not a tire size: {Wrong(fault)}.",
-        "Write it as on the sidewall, such as `285/75R16` or `35x12.50R17LT`, or type `tire-circumference`, `tire-width` and `rim-diameter` instead.");
+        $"Write it as on the sidewall, such as `285/75R16` or `35x12.50R17LT`, or type {instead} instead.");
 
     public static void CircumferenceDiffers(Field field, double sizeMm) => field.Fault(
         "file.circumference-differs",

@@ -3,6 +3,7 @@ using ClearanceCheck.Documents;
 using ClearanceCheck.Documents.Reading;
 using ClearanceCheck.Files.Mirroring;
 using ClearanceCheck.Files.States;
+using ClearanceCheck.Files.Wheels;
 using ClearanceCheck.Geometry;
 using ClearanceCheck.Units;
 using ClearanceCheck.Vehicles;
@@ -55,6 +56,13 @@ internal sealed class VehicleDraft(InspectionFile file)
 
     public ImmutableSortedDictionary<string, MeasuredLength> BeforeLift { get; set; } = ImmutableSortedDictionary<string, MeasuredLength>.Empty;
 
+    public ImmutableSortedDictionary<string, OriginalTravel> OriginalTravels { get; set; } = ImmutableSortedDictionary<string, OriginalTravel>.Empty;
+
+    public ImmutableSortedDictionary<string, RollingChange> RollingChanges { get; set; } = ImmutableSortedDictionary<string, RollingChange>.Empty;
+
+    /// <summary>Wheels as typed, by axle.</summary>
+    public SortedDictionary<string, WheelDescription> Tires { get; } = new(StringComparer.Ordinal);
+
     public List<DirectGap> DirectGaps { get; } = [];
 
     public List<HandCheck> HandChecks { get; } = [];
@@ -92,6 +100,8 @@ internal sealed class VehicleDraft(InspectionFile file)
         StatedPoints = [.. StatedPoints],
         RailPitch = RailPitch,
         BeforeLift = BeforeLift,
+        OriginalTravels = OriginalTravels,
+        RollingChanges = RollingChanges,
         DirectGaps = [.. DirectGaps],
         HandChecks = [.. HandChecks],
         Accepted = [.. Accepted],

@@ -3,6 +3,7 @@ using ClearanceCheck.Quantities.Alignment;
 using ClearanceCheck.Quantities.AngleDifferences;
 using ClearanceCheck.Quantities.Engagements;
 using ClearanceCheck.Quantities.Gaps;
+using ClearanceCheck.Quantities.Gearing;
 using ClearanceCheck.Quantities.JointAngles;
 using ClearanceCheck.Quantities.OverCentres;
 using ClearanceCheck.Quantities.Preloads;
@@ -10,6 +11,7 @@ using ClearanceCheck.Quantities.Reserves;
 using ClearanceCheck.Quantities.Slack;
 using ClearanceCheck.Quantities.Spans;
 using ClearanceCheck.Quantities.Steering;
+using ClearanceCheck.Quantities.Travels;
 
 namespace ClearanceCheck.Quantities;
 
@@ -28,9 +30,13 @@ public sealed class QuantityCatalogue(ImmutableArray<Quantity> quantities)
         new PreloadQuantity(),
         new BumpSteerQuantity(),
         new ToeChangeQuantity(),
+        new ToeQuantity(),
         new OverCentreQuantity(),
         new SpanQuantity(),
         new AxleOffsetQuantity(),
+        new WheelbaseDifferenceQuantity(),
+        new TravelQuantity(),
+        new GearingQuantity(),
     ]);
 
     public ImmutableArray<Quantity> All => quantities;

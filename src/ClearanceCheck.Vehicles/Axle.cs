@@ -22,6 +22,9 @@ public sealed record Axle
     /// <summary>How its wheels are steered; null for an axle that is not.</summary>
     public Steering? Steering { get; init; }
 
+    /// <summary>Its toe as it was read; null when nobody read it.</summary>
+    public ToeReading? Toe { get; init; }
+
     /// <summary>Its anti-roll bar where one is connected; null for an axle without, or one that was disconnected.</summary>
     public AntiRollBar? Bar { get; init; }
 
@@ -58,6 +61,9 @@ public sealed record Axle
 
     /// <summary>How far above ride height each wheel is looked at, mm, positive.</summary>
     public required MeasuredLength BumpLimit { get; init; }
+
+    /// <summary>True where the layout's points, and so the wheels, were measured at ride height.</summary>
+    public bool IsMeasuredAtRide => Left.HubToFenderMeasured is null && Right.HubToFenderMeasured is null;
 
     /// <summary>The body of a free layout that a wheel's travel is read on.</summary>
     public string FreeTravelBody(bool isLeft) =>

@@ -31,7 +31,7 @@ public static class ParameterUse
         ],
         PartForm.Scanned scanned => Of(scanned.Shift),
         PartForm.Hose hose => [.. Of(hose.Upper.At), .. Of(hose.Lower.At), .. Of(hose.FreeLength), .. Of(hose.OutsideDiameter)],
-        PartForm.Link link => [.. Of(link.First.At), .. Of(link.Second.At), .. Of(link.OutsideDiameter)],
+        PartForm.Link link => [.. Of(link.First.At), .. Of(link.Second.At), .. Of(link.OutsideDiameter), .. Of(link.FirstAxis), .. Of(link.SecondAxis)],
         PartForm.Shock shock => [.. Of(shock.Upper.At), .. Of(shock.Lower.At), .. Of(shock.Closed), .. Of(shock.Open), .. Of(shock.Sleeves)],
         PartForm.Shaft shaft =>
         [
@@ -63,6 +63,8 @@ public static class ParameterUse
         part.Form is PartForm.Shock or PartForm.BumpStop or PartForm.LimitStrap or PartForm.SteeringStop or PartForm.Coil { SolidHeight: not null };
 
     private static IEnumerable<int> Of(MeasuredPoint point) => point.Indices;
+
+    private static IEnumerable<int> Of(MeasuredPoint? point) => point is { } typed ? typed.Indices : [];
 
     private static IEnumerable<int> Of(MeasuredLength length) => length.Indices;
 

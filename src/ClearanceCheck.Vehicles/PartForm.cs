@@ -30,7 +30,7 @@ public abstract record PartForm
     public PartForm WithEnds(Func<Place, Place> place) => this switch
     {
         Hose hose => hose with { Upper = place(hose.Upper), Lower = place(hose.Lower) },
-        Link link => link with { First = place(link.First), Second = place(link.Second) },
+        Link link => link.WithPlaces(place),
         Shock shock => shock with { Upper = place(shock.Upper), Lower = place(shock.Lower) },
         Shaft shaft => shaft.WithPlaces(place),
         Coil coil => coil with { Lower = place(coil.Lower), Upper = place(coil.Upper) },
@@ -80,7 +80,22 @@ public abstract record PartForm
     public sealed record Hose(Place Upper, Place Lower, MeasuredLength FreeLength, MeasuredLength OutsideDiameter) : PartForm;
 
     /// <summary>A straight tube between two places that keeps its length: a link, a track bar, a tie rod.</summary>
-    public sealed record Link(Place First, Place Second, MeasuredLength OutsideDiameter) : PartForm;
+    public sealed record Link(Place First, Place Second, MeasuredLength OutsideDiameter) : PartForm
+    {
+        /// <summary>A point on the axis of the stud, ball or bolt that holds its first end, on the body that carries it; null where nobody measured one.</summary>
+        public MeasuredPoint? FirstAxis { get; init; }
+
+        /// <summary>The same at its second end.</summary>
+        public MeasuredPoint? SecondAxis { get; init; }
+
+        internal Link WithPlaces(Func<Place, Place> place) => this with
+        {
+            First = place(First),
+            Second = place(Second),
+            FirstAxis = FirstAxis is { } first ? place(new Place(First.Body, first)).At : null,
+            SecondAxis = SecondAxis is { } second ? place(new Place(Second.Body, second)).At : null,
+        };
+    }
 
     /// <summary>A shock between two places: it ends the travel where it is fully open or closed.</summary>
     /// <param name="Sleeves">Its tube and rod; null where nobody measured them.</param>

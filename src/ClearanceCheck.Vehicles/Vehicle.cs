@@ -41,6 +41,12 @@ public sealed record Vehicle
     /// <summary>Hub to fender at ride height before the lift by corner: <c>rear-left</c>; empty when nobody read it.</summary>
     public ImmutableSortedDictionary<string, MeasuredLength> BeforeLift { get; init; } = ImmutableSortedDictionary<string, MeasuredLength>.Empty;
 
+    /// <summary>Hub to fender before the lift at the ends of the travel, by corner; a corner without any is left out.</summary>
+    public ImmutableSortedDictionary<string, OriginalTravel> OriginalTravels { get; init; } = ImmutableSortedDictionary<string, OriginalTravel>.Empty;
+
+    /// <summary>How far tires roll now and before the lift, by axle; empty where nobody typed the tire before.</summary>
+    public ImmutableSortedDictionary<string, RollingChange> RollingChanges { get; init; } = ImmutableSortedDictionary<string, RollingChange>.Empty;
+
     /// <summary>Gaps that were read directly.</summary>
     public ImmutableArray<DirectGap> DirectGaps { get; init; } = [];
 

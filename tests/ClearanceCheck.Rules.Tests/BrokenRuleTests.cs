@@ -10,7 +10,7 @@ public sealed class BrokenRuleTests
         shop.yaml:6:15: error: `quantity`: `gapp` is none of the words for this.
               quantity: gapp
                         ^^^^
-        help: Did you mean `gap`? Words: gap, hose-slack, joint-angle, angle-difference, engagement, reserve, open-reserve, preload, bump-steer, toe-change, over-centre, span, axle-offset.
+        help: Did you mean `gap`? Words: gap, hose-slack, joint-angle, angle-difference, engagement, reserve, open-reserve, preload, bump-steer, toe-change, toe, over-centre, span, axle-offset, wheelbase-difference, travel, gearing.
         doc.unknown-word
         loaded: hose-short
         line-near-pipe was not loaded: 1 fault at shop.yaml:6:15.

@@ -193,7 +193,7 @@ public sealed class BrokenRuleWordsTests
         shop.yaml:11:21: error: Number 2 of `recheck`: `slack` is none of the words for this.
               recheck: [ gap, slack ]
                               ^^^^^
-        help: Words: gap, hose-slack, joint-angle, angle-difference, engagement, reserve, open-reserve, preload, bump-steer, toe-change, over-centre, span, axle-offset.
+        help: Words: gap, hose-slack, joint-angle, angle-difference, engagement, reserve, open-reserve, preload, bump-steer, toe-change, toe, over-centre, span, axle-offset, wheelbase-difference, travel, gearing.
         doc.unknown-word
         loaded: hose-short
         line-near-pipe was not loaded: 1 fault at shop.yaml:11:21.

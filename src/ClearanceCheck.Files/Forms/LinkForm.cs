@@ -15,8 +15,9 @@ internal static class LinkForm
         Place? first = Ends.Read(part, "first", "the middle of the joint at its first end", part.Joint());
         Place? second = Ends.Read(part, "second", "the middle of the joint at its second end", part.Joint());
         Placed<LengthReading>? diameter = part.Reader.Required("outside-diameter", "its outside diameter").Length(Sizes.Diameter);
-        if (first is null || second is null || diameter is null || !Ends.AreSound(part, first, second, "the link")) return null;
+        StudAxes studs = StudAxes.Type(part.Reader);
+        if (first is null || second is null || diameter is null || studs.IsFaulty || !Ends.AreSound(part, first, second, "the link")) return null;
         part.Assume(Straight);
-        return new PartForm.Link(first, second, part.Size("outside-diameter", diameter));
+        return studs.On(part, new PartForm.Link(first, second, part.Size("outside-diameter", diameter)));
     }
 }

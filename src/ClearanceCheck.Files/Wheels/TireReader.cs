@@ -14,7 +14,7 @@ internal static class TireReader
     // The lowest sidewalls leave the rim nine tenths of the tire. Common practice, no source.
     private const double LargestRim = 0.95;
 
-    private static readonly LengthRange Circumference = Sizes.Range(1000, 5000, "the way around a tire");
+    internal static readonly LengthRange Circumference = Sizes.Range(1000, 5000, "the way around a tire");
     private static readonly LengthRange Width = Sizes.Range(80, 600, "a tire's section width");
     private static readonly LengthRange RimDiameter = Sizes.Range(200, 700, "a rim's diameter");
     private static readonly LengthRange RimWidth = Sizes.Range(75, 500, "a rim's width");
@@ -23,7 +23,7 @@ internal static class TireReader
     public static TireDescription? Read(MappingReader reader)
     {
         Field sizeField = reader.Optional("tire"), circumferenceField = reader.Optional("tire-circumference");
-        Placed<TireSize>? size = ReadSize(sizeField);
+        Placed<TireSize>? size = ReadSize(sizeField, "`tire-circumference`, `tire-width` and `rim-diameter`");
         bool known = sizeField.IsPresent || circumferenceField.IsPresent;
         if (!known) FileMessages.NoTireSize(reader);
         bool bySize = sizeField.IsPresent || !known;
@@ -42,15 +42,15 @@ internal static class TireReader
         return faulty || !whole ? null : new TireDescription(size, circumference, width, rimDiameter, rimWidth, chains);
     }
 
-    private static Placed<TireSize>? ReadSize(Field field)
+    internal static Placed<TireSize>? ReadSize(Field field, string instead)
     {
         if (field.Text() is not { } typed) return null;
         if (TireSize.TryParse(typed.Value, out TireSize? size, out TireSizeFault fault)) return new Placed<TireSize>(size, typed.Node);
-        FileMessages.NoSuchTireSize(field, typed.Value, fault);
+        FileMessages.NoSuchTireSize(field, typed.Value, fault, instead);
         return null;
     }
 
-    private static bool Fits(Field field, Placed<LengthReading> circumference, TireSize size)
+    internal static bool Fits(Field field, Placed<LengthReading> circumference, TireSize size)
     {
         double typed = circumference.Value.Length.Millimetres, usual = Math.PI * size.OverallDiameterMm;
         if (Math.Abs(typed - usual) <= MostDifference * usual) return true;

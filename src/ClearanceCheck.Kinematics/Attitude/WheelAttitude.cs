@@ -59,8 +59,17 @@ public sealed record WheelAttitude(Vector3d Hub, Vector3d Axis, double CamberRad
         return (-Trigonometry.Asin(axis.Z), Trigonometry.Atan2(axis.X, side * axis.Y));
     }
 
-    /// <summary>The outward spin axis of a wheel as measured: where one body reaches from hub to hub the two make it, else it is taken as square to the centre plane.</summary>
+    /// <summary>The outward spin axis of a wheel as measured: where one body reaches from hub to hub the two make it, else it is taken as square to the centre plane; toe that was read turns it.</summary>
+    /// <remarks>The reading tells the toe of both wheels together and is shared alike. It belongs to ride height: an axle whose points were measured in another state keeps its axes.</remarks>
     public static Vector3d MeasuredAxis(Axle axle, bool isLeft, ReadOnlySpan<double> parameters)
+    {
+        Vector3d axis = AxisWithoutToe(axle, isLeft, parameters);
+        if (axle.Toe is not { } toe || !axle.IsMeasuredAtRide) return axis;
+        (double sin, double cos) = Trigonometry.SinCos((isLeft ? -1 : 1) * toe.TotalRad(parameters) / 2);
+        return new Vector3d((cos * axis.X) - (sin * axis.Y), (sin * axis.X) + (cos * axis.Y), axis.Z);
+    }
+
+    private static Vector3d AxisWithoutToe(Axle axle, bool isLeft, ReadOnlySpan<double> parameters)
     {
         Vector3d square = isLeft ? Vector3d.UnitY : -Vector3d.UnitY;
         if (axle.Left.Body != axle.Right.Body && !(LayoutCatalogue.Of(axle) is { IsSolid: true } and not FreeLayout)) return square;

@@ -7,23 +7,25 @@ using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Quantities.JointAngles;
 
-/// <summary>The largest angle in space of any joint of a driveshaft, degrees.</summary>
-/// <remarks>Of a double cardan joint the angle is that of the whole joint; each of its crosses bends half of it.</remarks>
+/// <summary>The largest angle in space of any joint of a driveshaft, or of a rod against its studs, degrees.</summary>
+/// <remarks>Of a double cardan joint the angle is that of the whole joint; each of its crosses bends half of it. Rods: <see cref="StudAngles"/>.</remarks>
 public sealed class JointAngleQuantity : PosedQuantity
 {
     public override string Id => "joint-angle";
 
     public override string Name => "joint angle";
 
-    public override string Meaning => "the largest angle in space by which any joint of the shaft is bent";
+    public override string Meaning => "the largest angle in space by which any joint of the shaft is bent, or by which a rod leans from square to the stud or bolt at its end";
 
     public override QuantityUnit Unit => QuantityUnit.Degree;
 
     public override bool IsWorstWhenLeast => false;
 
-    public override string? Refuses(Part first, Part? second) => first.Form is PartForm.Shaft ? null : $"{first.Name} is not a shaft";
+    public override string? Refuses(Part first, Part? second) => first.Form is PartForm.Shaft or PartForm.Link ? null : $"{first.Name} neither is a shaft nor a rod";
 
-    private protected override PosedQuestions Ask(MeasureRequest request)
+    private protected override PosedQuestions Ask(MeasureRequest request) => request.First.Form is PartForm.Link ? StudAngles.Ask(request, Settings()) : OfShaft(request);
+
+    private PosedQuestions OfShaft(MeasureRequest request)
     {
         Part part = request.First;
         if (ShaftPlan.Of(request.Motion, part) is not { } plan) return PosedQuestions.Lack($"the ends of {part.Name} ride on two axles, which can't be moved together yet");

@@ -31,7 +31,8 @@ public abstract class PosedQuantity : Quantity
             worst = worst is null ? own : Worse(worst, own);
         }
 
-        return worst!;
+        // What bounds both sides is one value of one pose: the most and the least of it are the same.
+        return BoundsBothSides && worst is not null ? worst with { OtherSide = worst } : worst!;
     }
 
     public sealed override double? At(MeasureRequest request, ReadOnlySpan<double> pose)
@@ -39,12 +40,14 @@ public abstract class PosedQuantity : Quantity
         PosedQuestions asked = Ask(request);
         if (asked.Missing is not null) return null;
         double worst = double.NaN;
+        // Of a quantity with a set of poses for each way, such as up and down, a pose is on one of the ways: the one that it has gone.
+        int sign = asked.Questions.Any(q => q.Over is not null) ? -Sign : Sign;
         foreach (PosedQuestion question in asked.Questions)
         {
             SolvedPose? solved = question.Module is null || pose.IsEmpty ? null : question.Module.Motion.At(pose);
             if (solved is { IsSolved: false }) return null;
             double value = question.Value(new Snapshot(request.Motion.Parameters, solved is null ? null : question.Module, solved));
-            if (!(value * Sign >= worst * Sign)) worst = value;
+            if (!(value * sign >= worst * sign)) worst = value;
         }
 
         return double.IsFinite(worst) ? worst : null;
@@ -59,7 +62,7 @@ public abstract class PosedQuantity : Quantity
     private Measurement Measure(MeasureRequest request, PosedQuestion question)
     {
         SearchedSet found = Search(request, question);
-        if (found.Extreme.IsProvedEmpty) return new Measurement { NotEvaluated = $"no pose can be reached {PoseSetWords.Where(request.Over)}", Module = question.Module };
+        if (found.Extreme.IsProvedEmpty) return new Measurement { NotEvaluated = $"no pose can be reached {PoseSetWords.Where(question.Over ?? request.Over)}", Module = question.Module };
         return ExtremeMeasurement.Of(
             request, new PairPlan(question.Module), found.Extreme, question.Parts, value => value, (at, _) => Sign * question.Value(at), question.Also, found.Subsets, question.IsKinked);
     }
@@ -73,7 +76,7 @@ public abstract class PosedQuantity : Quantity
             return at.IsSolved ? Single(question.Value(new Snapshot(request.Motion.Parameters, module, at)), only) : Single(double.NaN, only);
         }
 
-        return SetSearch.Run(request, module, IsWorstWhenLeast, Reach, question.Search!, question.Held);
+        return SetSearch.Run(request with { Over = question.Over ?? request.Over }, module, IsWorstWhenLeast, Reach, question.Search!, question.Held);
     }
 
     // One pose has no shape of its own to be drawn beside the parts.

@@ -21,6 +21,9 @@ internal sealed record PosedQuestion(AxleModule? Module, ImmutableArray<Part> Pa
     /// <summary>Set where the value belongs to one pose alone, by its nature.</summary>
     public ImmutableArray<double>? OnlyPose { get; init; }
 
+    /// <summary>The pose set that it belongs to by its nature; null where it is the one that was asked for.</summary>
+    public PoseSet? Over { get; init; }
+
     /// <summary>True for a value that has its least where it is best, such as an unevenness: it grows whichever way a reading errs there.</summary>
     public bool IsKinked { get; init; }
 

@@ -24,5 +24,5 @@ public sealed class ToeChangeQuantity : PosedQuantity
         _ => $"{first.Name} is not a tire",
     };
 
-    private protected override PosedQuestions Ask(MeasureRequest request) => WheelAngles.Ask(request, Settings(), [(true, 1), (false, 1)]);
+    private protected override PosedQuestions Ask(MeasureRequest request) => WheelAngles.Ask(request, Settings(), WheelAngles.BothWheels);
 }

@@ -14,6 +14,9 @@ namespace ClearanceCheck.Quantities.Steering;
 /// <summary>How far a sum of toe angles gets away from what it is at ride height, with the steering held.</summary>
 internal static class WheelAngles
 {
+    /// <summary>The toe of both wheels together.</summary>
+    public static ImmutableArray<(bool IsLeft, double Factor)> BothWheels { get; } = [(true, 1), (false, 1)];
+
     /// <summary>The two questions, towards more and towards less.</summary>
     /// <param name="request">What is asked; its part is a tire or wheel.</param>
     /// <param name="settings">Of the search.</param>
@@ -41,13 +44,15 @@ internal static class WheelAngles
                 least => -least - (sign * ride)))
         {
             Held = held,
+            Also = module.Axle.Toe is { } toe ? [.. toe.Indices] : [],
         };
     }
 
-    // The vehicle may be another one, with other parameters: its own ride height counts.
-    private static SolvedPose Ride(Snapshot at, SolvedPose nominal) => at.Module!.Motion.Near(nominal.Bodies.Span, RidePose.Of(at.Module).AsSpan());
+    /// <summary>Ride height of what may be another vehicle, with other parameters: its own counts.</summary>
+    public static SolvedPose Ride(Snapshot at, SolvedPose nominal) => at.Module!.Motion.Near(nominal.Bodies.Span, RidePose.Of(at.Module).AsSpan());
 
-    private static double Degrees(AxleModule module, SolvedPose pose, ReadOnlySpan<double> parameters, ImmutableArray<(bool IsLeft, double Factor)> wheels)
+    /// <summary>A sum of toe angles, degrees; not a number where the pose is not solved.</summary>
+    public static double Degrees(AxleModule module, SolvedPose pose, ReadOnlySpan<double> parameters, ImmutableArray<(bool IsLeft, double Factor)> wheels)
     {
         if (!pose.IsSolved) return double.NaN;
         double sum = 0;

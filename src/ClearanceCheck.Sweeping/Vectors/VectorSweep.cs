@@ -20,6 +20,19 @@ public static class VectorSweep
         return least with { Value = -least.Value, Bound = -least.Bound, Basins = [.. least.Basins.Select(b => b with { Value = -b.Value })] };
     }
 
+    /// <summary>The largest angle by which a vector that moves leans out of the plane square to an axis, towards where the axis points; <see cref="Extreme.Bound"/> lies above it.</summary>
+    /// <param name="system">What moves.</param>
+    /// <param name="frameBody">The body that carries the axis.</param>
+    /// <param name="axis">In its coordinates.</param>
+    /// <param name="mark">Where the joint is, in its coordinates.</param>
+    /// <param name="vector">What moves against it, mm.</param>
+    /// <param name="settings">In degrees where they say mm.</param>
+    public static Extreme LargestLean(IMovingSystem system, int frameBody, Vector3d axis, Vector3d mark, SweptVector vector, SweepSettings settings)
+    {
+        Extreme least = Sweep.Run(system, new LeanObjective(frameBody, axis, mark, vector), Sweep.Negative(settings));
+        return least with { Value = -least.Value, Bound = -least.Bound, Basins = [.. least.Basins.Select(b => b with { Value = -b.Value })] };
+    }
+
     /// <summary>The least sum of angles in planes that one body carries.</summary>
     /// <param name="system">What moves.</param>
     /// <param name="frameBody">The body that carries the planes.</param>

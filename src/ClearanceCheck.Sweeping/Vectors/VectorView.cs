@@ -65,7 +65,8 @@ internal sealed class VectorView
     {
         double sum = 0;
         for (int i = 0; i < moving.Length; i++)
-            sum += Math.Abs(moving[i].Factor) * Track(i).Curvatures[coordinate].Along(moving[i].Factor < 0 ? -n : n);
+            // Below its chord lies what curves upwards: what the other way has a second derivative below zero.
+            sum += Math.Abs(moving[i].Factor) * Track(i).Curvatures[coordinate].Along(moving[i].Factor < 0 ? n : -n);
         return sum * Share(coordinate);
     }
 
