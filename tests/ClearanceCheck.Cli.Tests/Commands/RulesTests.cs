@@ -66,7 +66,7 @@ public sealed class RulesTests
         Answer answer = shop.Run("rules", "show", "tire-rubs-linner");
 
         answer.Status.ShouldBe(ExitStatus.UnusableInput);
-        answer.Error.ShouldBe("error: There is no rule tire-rubs-linner.\nhelp: Did you mean tire-rubs-liner?\n");
+        answer.Error.ShouldBe("error: There is no rule, item or expectation tire-rubs-linner.\nhelp: Did you mean tire-rubs-liner?\n");
     }
 
     [Fact]
