@@ -16,6 +16,9 @@ internal sealed class LayeredRules
     /// <summary>Rules, items and expectations, in the order in which they were first written.</summary>
     public List<CountingEntry> Entries { get; } = [];
 
+    /// <summary>What an overlay switched off.</summary>
+    public List<CountingEntry> SwitchedOff { get; } = [];
+
     public IEnumerable<CountingRule> Rules => Entries.OfType<CountingRule>();
 
     public List<string> NotLoaded { get; } = [];
@@ -56,6 +59,8 @@ internal sealed class LayeredRules
             Layers = [.. Layers],
             Changes = [.. Changes],
             Items = [.. Entries.OfType<CountingItem>().Select(e => e.Item)],
+            NoLongerAsked = [.. SwitchedOff.OfType<CountingItem>().Select(e => e.Item)],
+            NoLongerExpected = [.. SwitchedOff.OfType<CountingRow>().Select(e => e.Row)],
             Coverage = [.. Entries.OfType<CountingRow>().Select(e => e.Row)],
         };
     }

@@ -104,6 +104,7 @@ internal sealed class OverlayChanges(OverlayHeader overlay, LayeredRules countin
 
         if (!IsAllowed(read, below, below.Severity >= Severity.Warning, "switched off")) return;
         counting.Entries.Remove(below);
+        counting.SwitchedOff.Add(below);
         counting.Changes.Add(Card(read, below, RuleChangeKind.SwitchedOff) with { Looser = ["switched off"] });
     }
 

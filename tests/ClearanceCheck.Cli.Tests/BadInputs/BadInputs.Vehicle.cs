@@ -54,8 +54,15 @@ internal static partial class BadInputs
 
     private static InspectionResult Result(Workshop shop) => FindingsJson.Read(shop.Read("out/findings.json"));
 
-    private static string Hoses(Workshop shop) => $"{Result(shop).Decision.Kind}\n" + string.Join('\n', Result(shop).Findings.Where(f => f.Quantity.Id == "hose-slack" && f.Verdict != Verdict.Conforms)
-        .Select(f => FormattableString.Invariant($"{f.Rule}: {f.Verdict} {f.Evidence?.Value:0.0} {f.Quantity.Unit} {f.Missing}")));
+    /// <summary>The decision, what is open about hoses, and how much longer one has to be.</summary>
+    private static string Hoses(Workshop shop)
+    {
+        InspectionResult result = Result(shop);
+        IEnumerable<string> open = result.Findings.Where(f => f.Quantity.Id == "hose-slack" && f.Verdict != Verdict.Conforms)
+            .Select(f => FormattableString.Invariant($"{f.Rule}: {f.Verdict} {f.Evidence?.Value:0.0} {f.Quantity.Unit} {f.Missing}").TrimEnd());
+        IEnumerable<string> remedies = result.Decision.DoThis.Select(d => d.Text).Where(t => t.Contains("free length", StringComparison.Ordinal));
+        return string.Join('\n', [result.Decision.Kind.ToString(), .. open, .. remedies]);
+    }
 
     /// <summary>The lines of the report that hold a word; more than the text as shown would be markup.</summary>
     private static string InReport(Workshop shop, string word)
