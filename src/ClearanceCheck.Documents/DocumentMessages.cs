@@ -8,6 +8,8 @@ namespace ClearanceCheck.Documents;
 /// <summary>What this room says about a file, one method a fault.</summary>
 internal static class DocumentMessages
 {
+    private const double MillimetresPerInch = 25.4;
+
     public const string MissingSpaceId = "yaml.missing-space";
 
     private const string FirstLines = "Start with `format: 1`, then one `key: value` a line.";
@@ -169,8 +171,17 @@ internal static class DocumentMessages
     public static Diagnostic Unread(ScalarNode node, ParseFault fault) =>
         Diagnostic.Error(fault.Id, node.Place(fault.Offset, fault.Extent), $"{Sentence(node.Label)}: {fault.Message}", fault.Help);
 
-    public static Diagnostic OutOfRange(ScalarNode node, LengthRange range) =>
-        Diagnostic.Error("doc.out-of-range", node.Span, $"{Sentence(node.Label)}: `{Cut(node.Text)}` is out of range for {range.What}.", $"It lies between {Plain(range.Least)} and {Plain(range.Most)}; look at the digits and the unit.");
+    public static Diagnostic OutOfRange(ScalarNode node, LengthRange range, LengthReading typed) =>
+        Diagnostic.Error("doc.out-of-range", node.Span, $"{Sentence(node.Label)}: `{Cut(node.Text)}` is out of range for {range.What}.", $"{InOtherUnit(range, typed)}It lies between {Plain(range.Least)} and {Plain(range.Most)}; look at the digits and the unit.");
+
+    // The same digits with the other unit of a tape, where that would be in range; it is only asked, never taken.
+    private static string InOtherUnit(LengthRange range, LengthReading typed)
+    {
+        double inches = typed.Length.Millimetres / MillimetresPerInch, asInches = typed.Length.Millimetres * MillimetresPerInch;
+        if (typed.Unit == LengthUnit.Millimetre && range.Holds(Length.FromMillimetres(asInches)))
+            return $"Is it {NumberFormat.UpTo(typed.Length.Millimetres, 3)} in = {NumberFormat.UpTo(asInches, 0)} mm? ";
+        return typed.Unit == LengthUnit.Inch && range.Holds(Length.FromMillimetres(inches)) ? $"Is it {NumberFormat.UpTo(inches, 3)} mm? " : "";
+    }
 
     public static Diagnostic EmptyText(ScalarNode node) =>
         Diagnostic.Error("doc.empty-text", node.Span, $"{Sentence(node.Label)}: the text is empty.", "Write the text, or leave the key out.");

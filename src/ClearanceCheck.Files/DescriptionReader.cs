@@ -1,5 +1,6 @@
 using ClearanceCheck.Documents.Reading;
 using ClearanceCheck.Vehicles;
+using ClearanceCheck.Vehicles.Checklists;
 
 namespace ClearanceCheck.Files;
 
@@ -18,7 +19,7 @@ internal static class DescriptionReader
             Date = date,
             Inspector = Text(reader, "inspector"),
             Odometer = Text(reader, "odometer"),
-            Drive = Text(reader, "drive"),
+            Drive = reader.Optional("drive").Word(DriveWords.All)?.Value,
             Load = Text(reader, "load"),
             Fuel = Text(reader, "fuel"),
             Datum = datum,

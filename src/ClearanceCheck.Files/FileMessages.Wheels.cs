@@ -9,6 +9,8 @@ namespace ClearanceCheck.Files;
 /// <summary>Messages about wheels, tires and the rods of an axle.</summary>
 internal static partial class FileMessages
 {
+    private const double FarUnderAnyTireMm = 100;
+
     public static void NoTireSize(MappingReader wheel) => wheel.Fault(
         "file.no-tire-size",
         "Neither the tire's size nor its circumference is typed, so it has no shape.",
@@ -17,7 +19,17 @@ internal static partial class FileMessages
     public static void NoSuchTireSize(Field field, string typed, TireSizeFault fault, string instead) => field.Fault(
         "file.no-such-tire-size",
         $"`{VisibleText.Of(typed)}` is not a tire size: {Wrong(fault)}.",
-        $"Write it as on the sidewall, such as `285/75R16` or `35x12.50R17LT`, or type {instead} instead.");
+        InInches(typed) + $"Write it as on the sidewall, such as `285/75R16` or `35x12.50R17LT`, or type {instead} instead.");
+
+    // A tire is named in inches more often than measured in millimetres; it is only asked, never taken.
+    private static string InInches(string typed)
+    {
+        if (!LengthText.Parse(typed, null).TryGet(out LengthReading read, out _)) return "";
+        double mm = read.Length.Millimetres;
+        return read.Unit == LengthUnit.Millimetre && mm is > 0 and < FarUnderAnyTireMm
+            ? $"That is far under the range; is it {NumberFormat.UpTo(mm, 3)} in = {NumberFormat.UpTo(Length.FromInches(mm).Millimetres, 0)} mm? "
+            : "";
+    }
 
     public static void CircumferenceDiffers(Field field, double sizeMm) => field.Fault(
         "file.circumference-differs",

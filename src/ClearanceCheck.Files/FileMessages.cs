@@ -14,10 +14,22 @@ internal static partial class FileMessages
     public static void NoAxle(Field field) => field.Fault(
         "file.no-axle", "No axle is described, so nothing moves.", "Write `rear:` below `axles:` with its layout, points and travel.");
 
-    public static void WrongSide(Field field, string name, bool left) => field.Fault(
-        "file.wrong-side",
-        $"The point {name} lies on the {(left ? "right" : "left")} of the centre plane: y is positive to the left.",
-        "Change the sign of y, or swap left and right.");
+    /// <summary>One message: who swaps left and right turns many signs and makes one mistake.</summary>
+    public static void WrongSide(IReadOnlyList<(Field At, string Name)> points)
+    {
+        (Field first, string name) = points[0];
+        bool left = name.Contains("left", StringComparison.Ordinal);
+        if (points.Count == 1)
+        {
+            first.Fault("file.wrong-side", $"The point {name} lies on the {(left ? "right" : "left")} of the centre plane: y is positive to the left.", "Change the sign of y, or swap left and right.");
+            return;
+        }
+
+        first.Fault(
+            "file.wrong-side",
+            $"These {points.Count} points lie on the other side of the centre plane than their names say, y is positive to the left: {string.Join(", ", points.Select(p => p.Name))}.",
+            "If all are meant so, left and right were swapped, or y was counted to the right: swap the names, or change the signs.");
+    }
 
     public static void JoinedToItself(Field field, string body) => field.Fault(
         "file.joined-to-itself", $"The joint joins {body} to itself.", "Name two different bodies.");

@@ -20,6 +20,7 @@ internal sealed class LayoutPointsReader(AxleLayout layout, Field steeringField,
         [.. layout.Points, .. SteeringReader.LinkageOf(steeringField, layout)?.Points(layout) ?? [], .. AntiRollBarReader.BarOf(barField, layout) is { } bar ? AntiRollBars.Points(layout, bar) : []];
 
     private const int LeastPositions = 3;
+    private readonly List<(Field At, string Name)> wrongSide = [];
     private readonly Within joint = Within.For(within, draft.FileWithin, Defaults.JointCentreMm, "a hidden joint centre");
 
     public AxleGeometry? Read(MappingReader reader, Placed<string>? measuredIn) =>
@@ -39,6 +40,7 @@ internal sealed class LayoutPointsReader(AxleLayout layout, Field steeringField,
         if (layout.Id == Axle.GuidedLayout && typed.Length < LeastPositions - 1) FileMessages.TooFewPositions(states, axle, typed.Length + 1);
         AxleGeometry? geometry = states.Required(state, $"the points as measured in the state {state}").Mapping(points => ReadPoints(points, state, states, typed));
         ImmutableArray<ComparedPoint> compared = [.. typed.SelectMany(other => ReadCompared(states.Optional(other), other))];
+        if (wrongSide.Count > 0) FileMessages.WrongSide(wrongSide);
         return geometry is null ? null : geometry with { ComparedPoints = compared };
     }
 
@@ -124,10 +126,10 @@ internal sealed class LayoutPointsReader(AxleLayout layout, Field steeringField,
         return read is { Count: > 0 } && AxleTies.IsTied(axle, state, field.Node!.Heading, draft) ? read : [];
     }
 
-    private static Placed<LengthTriple>? ReadPoint(Field field, string name)
+    private Placed<LengthTriple>? ReadPoint(Field field, string name)
     {
         if (field.Triple() is not { } at) return null;
-        CheckSide(field, name, at.Value);
+        if (IsOnOtherSide(name, at.Value)) wrongSide.Add((field, name));
         return at;
     }
 
@@ -153,12 +155,11 @@ internal sealed class LayoutPointsReader(AxleLayout layout, Field steeringField,
         return null;
     }
 
-    private static void CheckSide(Field field, string name, LengthTriple at)
+    private static bool IsOnOtherSide(string name, LengthTriple at)
     {
         // Of the left wheel, not on the left: a split beam may pivot beyond the middle.
-        if (name.Contains("-of-", StringComparison.Ordinal)) return;
+        if (name.Contains("-of-", StringComparison.Ordinal)) return false;
         double y = at.Y.Length.Millimetres;
-        bool left = name.Contains("left", StringComparison.Ordinal), right = name.Contains("right", StringComparison.Ordinal);
-        if ((left && y < 0) || (right && y > 0)) FileMessages.WrongSide(field, name, left);
+        return (name.Contains("left", StringComparison.Ordinal) && y < 0) || (name.Contains("right", StringComparison.Ordinal) && y > 0);
     }
 }

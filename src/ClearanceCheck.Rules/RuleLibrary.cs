@@ -23,7 +23,15 @@ public sealed record RuleLibrary(string Name, string Version, string Hash, Immut
     /// <summary>What a whole vehicle is expected to have.</summary>
     public ImmutableArray<CoverageRow> Coverage { get; init; } = [];
 
+    /// <summary>Items that an overlay switched off: a file may still answer them.</summary>
+    public ImmutableArray<ChecklistItem> NoLongerAsked { get; init; } = [];
+
+    /// <summary>Expectations that an overlay switched off: a file may still declare them absent.</summary>
+    public ImmutableArray<CoverageRow> NoLongerExpected { get; init; } = [];
+
     /// <summary>What an inspection file may answer and declare absent; null for a library that asks nothing of a person.</summary>
     public InspectionVocabulary? Vocabulary =>
-        Items.IsEmpty && Coverage.IsEmpty ? null : new([.. Items.Select(i => i.Asked)], [.. Coverage.Select(c => c.Expectation)]);
+        Items.IsEmpty && Coverage.IsEmpty && NoLongerAsked.IsEmpty && NoLongerExpected.IsEmpty
+            ? null
+            : new([.. Items.Concat(NoLongerAsked).Select(i => i.Asked)], [.. Coverage.Concat(NoLongerExpected).Select(c => c.Expectation)]);
 }

@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using ClearanceCheck.Quantities;
+using ClearanceCheck.Rules.Checklists;
 using ClearanceCheck.Rules.Loading;
 using ClearanceCheck.Vehicles;
 
@@ -18,7 +19,7 @@ public static class RuleSchema
     public static string Write(QuantityCatalogue quantities)
     {
         JsonObject schema = Closed(("format", new JsonObject { ["const"] = 1 }), ("library", Text(Id)), ("overlay", Text(Id)), ("version", Text(Version)), ("on", Ref("on")),
-            ("rules", ById(Ref("rule"))), ("change", ById(Ref("change"))), ("switch-off", ById(Ref("reasons"))));
+            ("rules", ById(Ref("rule"))), ("items", ById(Ref("item"))), ("coverage", ById(Ref("expectation"))), ("change", ById(Ref("change"))), ("switch-off", ById(Ref("reasons"))));
         schema["$schema"] = "https://json-schema.org/draft/2020-12/schema";
         schema["title"] = "A file of rules: of a library, or of a shop's overlay on one";
         schema["required"] = Names("format", "version");
@@ -26,8 +27,10 @@ public static class RuleSchema
         schema["then"] = new JsonObject { ["required"] = Names("on"), ["properties"] = new JsonObject { ["library"] = false } };
         schema["else"] = new JsonObject
         {
-            ["required"] = Names("library", "rules"),
+            ["required"] = Names("library"),
             ["properties"] = new JsonObject { ["on"] = false, ["change"] = false, ["switch-off"] = false },
+            // Of a library each file holds one of the three; an overlay is short and may hold all.
+            ["anyOf"] = new JsonArray(Holding("rules", "items", "coverage"), Holding("items", "rules", "coverage"), Holding("coverage", "rules", "items")),
         };
         schema["$defs"] = Definitions(quantities);
         return schema.ToJsonString(Indented) + "\n";
@@ -37,11 +40,14 @@ public static class RuleSchema
     {
         JsonObject rule = Closed(RuleFields(quantities));
         rule["required"] = Names("quantity", "part", "limit", "severity", "source");
-        JsonObject change = Closed([.. RuleFields(quantities).Where(f => f.Name != "quantity"), .. Reasons]);
-        change["minProperties"] = 1;
+        // What an id stands for is known below the overlay only: a change may name the keys of any of the three.
+        JsonObject change = new() { ["anyOf"] = new JsonArray(Change(RuleFields(quantities).Where(f => f.Name != "quantity")), Change(ChecklistSchema.ItemFields), Change(ChecklistSchema.ExpectationFields)) };
         return new JsonObject
         {
             ["rule"] = rule,
+            ["item"] = ChecklistSchema.Item,
+            ["expectation"] = ChecklistSchema.Expectation,
+            ["source"] = Required(Closed(("basis", Word(SourceReader.Bases)), ("known", Word(SourceReader.Marks)), ("text", Text(null))), "basis"),
             ["change"] = change,
             ["reasons"] = Closed(Reasons),
             ["on"] = Required(Closed(("library", Text(Id)), ("from", Text(Version)), ("before", Text(Version))), "library", "from", "before"),
@@ -73,7 +79,7 @@ public static class RuleSchema
         ("decision", Word(["guarded", "simple"])),
         ("floor", Ref("value")),
         ("accept", Required(Closed(("floor", Ref("value")), ("days", new JsonObject { ["type"] = "integer", ["minimum"] = 1 })), "floor", "days")),
-        ("source", Required(Closed(("basis", Word(SourceReader.Bases)), ("known", Word(SourceReader.Marks)), ("text", Text(null))), "basis")),
+        ("source", Ref("source")),
         ("advice", Text(null)),
         ("hand-check", Text(null)),
         ("recheck", List(Word(quantities.All.Select(q => q.Id)))),
@@ -81,6 +87,16 @@ public static class RuleSchema
     ];
 
     private static (string Name, JsonNode Schema)[] Reasons => [("because", Text(null)), ("by", Text(null)), ("until", Text(Day))];
+
+    private static JsonObject Change(IEnumerable<(string Name, JsonNode Schema)> fields)
+    {
+        JsonObject change = Closed([.. fields, .. Reasons]);
+        change["minProperties"] = 1;
+        return change;
+    }
+
+    private static JsonObject Holding(string one, params string[] others) =>
+        new() { ["required"] = Names(one), ["properties"] = new JsonObject(others.Select(o => KeyValuePair.Create(o, (JsonNode?)false))) };
 
     private static JsonObject Limit()
     {
@@ -96,24 +112,24 @@ public static class RuleSchema
         return limit;
     }
 
-    private static IEnumerable<string> Kinds => PartKinds.All.Select(k => k.Id);
+    internal static IEnumerable<string> Kinds => PartKinds.All.Select(k => k.Id);
 
     private static IEnumerable<string> Properties => PartProperties.All.Select(p => p.Id);
 
-    private static JsonObject Closed(params (string Name, JsonNode Schema)[] fields) => new()
+    internal static JsonObject Closed(params (string Name, JsonNode Schema)[] fields) => new()
     {
         ["type"] = "object",
         ["properties"] = new JsonObject(fields.Select(f => KeyValuePair.Create(f.Name, (JsonNode?)f.Schema))),
         ["additionalProperties"] = false,
     };
 
-    private static JsonObject Required(JsonObject schema, params string[] names)
+    internal static JsonObject Required(JsonObject schema, params string[] names)
     {
         schema["required"] = Names(names);
         return schema;
     }
 
-    private static JsonObject AtLeastOne(JsonObject schema)
+    internal static JsonObject AtLeastOne(JsonObject schema)
     {
         schema["minProperties"] = 1;
         return schema;
@@ -121,13 +137,13 @@ public static class RuleSchema
 
     private static JsonObject ById(JsonNode schema) => new() { ["type"] = "object", ["propertyNames"] = Text(Id), ["additionalProperties"] = schema, ["minProperties"] = 1 };
 
-    private static JsonObject List(JsonNode items) => new() { ["type"] = "array", ["items"] = items, ["minItems"] = 1 };
+    internal static JsonObject List(JsonNode items) => new() { ["type"] = "array", ["items"] = items, ["minItems"] = 1 };
 
-    private static JsonObject Text(string? pattern) => pattern is null ? new JsonObject { ["type"] = "string" } : new JsonObject { ["type"] = "string", ["pattern"] = pattern };
+    internal static JsonObject Text(string? pattern) => pattern is null ? new JsonObject { ["type"] = "string" } : new JsonObject { ["type"] = "string", ["pattern"] = pattern };
 
-    private static JsonObject Word(IEnumerable<string> words) => new() { ["enum"] = Names([.. words]) };
+    internal static JsonObject Word(IEnumerable<string> words) => new() { ["enum"] = Names([.. words]) };
 
-    private static JsonObject Ref(string name) => new() { ["$ref"] = $"#/$defs/{name}" };
+    internal static JsonObject Ref(string name) => new() { ["$ref"] = $"#/$defs/{name}" };
 
     private static JsonArray Names(params string[] names) => [.. names.Select(n => (JsonNode)n)];
 }

@@ -26,6 +26,7 @@ public sealed class FaultTests
         { "far-out-of-range", "free-length: 262 mm", "free-length: 1000000000 mm" },
         { "joint-limit-out-of-range", "    upper: { body: chassis, at: [-700, 400, 60] }", "    joint-limit: 95 deg\n    upper: { body: chassis, at: [-700, 400, 60] }" },
         { "joint-limit-without-unit", "    upper: { body: chassis, at: [-700, 400, 60] }", "    joint-limit: 25\n    upper: { body: chassis, at: [-700, 400, 60] }" },
+        { "drive-unknown", "  load: empty", "  drive: rear-wheel\n  load: empty" },
         { "no-path", "    path-from: exhaust.csv\n", "" },
     };
 

@@ -48,6 +48,23 @@ public sealed class MirroredInspectionTests
         foreach ((Finding one, Finding other) in mirrored.Findings.Zip(both.Findings)) one.Evidence!.Value.ShouldBe(other.Evidence!.Value, 1e-9);
     }
 
+    [Fact]
+    public void A_danger_that_is_met_only_with_a_mirrored_point_names_the_point_and_gives_conditions()
+    {
+        InspectionResult mirrored = OneLine.Inspect(WithLongHose(Mirrored, 60)), both = OneLine.Inspect(WithLongHose(Both, 60));
+        Finding hose = mirrored.Find(OneLine.Hose, "rear-brake-hose");
+
+        hose.Verdict.ShouldBe(Verdict.Conforms);
+        string sentence = hose.Assumes.First(a => a.EndsWith(" was not measured: the other side's was mirrored.", StringComparison.Ordinal));
+        sentence.ShouldContain("right");
+        mirrored.Decision.Reasons.ShouldContain(r => r.StartsWith($"{hose.Title} (", StringComparison.Ordinal) && r.Contains("met only with something that nobody measured. ", StringComparison.Ordinal));
+        mirrored.Decision.DoThis.ShouldContain(d => d.FindingId == hose.Id && d.Text.EndsWith(" Measure it and say how well.", StringComparison.Ordinal));
+        both.Find(OneLine.Hose, "rear-brake-hose").Assumes.ShouldNotContain(a => a.Contains("mirrored", StringComparison.Ordinal));
+    }
+
+    private static Vehicle WithLongHose(Vehicle vehicle, double mirrorWithin) => vehicle.With(p => p.Path.EndsWith("/free-length", StringComparison.Ordinal) ? p with { ValueMm = 420 }
+        : p.ValueMm == 0 && p.HalfWidthMm == 0 ? p with { HalfWidthMm = mirrorWithin } : p);
+
     [Theory]
     [InlineData(0)]
     [InlineData(6)]

@@ -105,6 +105,20 @@ public sealed class RecordTests
         Of(coverage, "rear-shocks").Outcome.ShouldBe(CoverageOutcome.NotInspected);
     }
 
+    [Theory]
+    [InlineData(null, true)]
+    [InlineData(DriveWords.PartTime, true)]
+    [InlineData(DriveWords.FullTime, true)]
+    [InlineData(DriveWords.Rear, true)]
+    [InlineData(DriveWords.Front, false)]
+    public void An_axle_is_driven_unless_the_file_says_that_the_other_one_drives_alone(string? drive, bool isDriven)
+    {
+        RecordCard record = Record(Drover with { IsWhole = true, Description = Drover.Description with { Drive = drive } });
+
+        record.Coverage.Any(c => c.Id == "rear-driveshaft").ShouldBe(isDriven);
+        record.Items.Any(i => i.Id == "driveshaft-turns-free").ShouldBe(isDriven);
+    }
+
     [Fact]
     public void A_danger_that_nobody_looked_at_holds_the_whole_vehicle_and_is_named()
     {
@@ -123,7 +137,7 @@ public sealed class RecordTests
         InspectorsRecord record = Drover.Record with
         {
             Answers = [.. Base.Items.Select(i => new Answer(i.Id, AnswerOutcome.Ok, i.Units.IsEmpty ? null : $"1 {i.Units[0]}", i.NeedsMark ? "painted" : null, "R.A.", null))],
-            Absent = [.. Base.Coverage.SelectMany(c => c.Expectation.Slots(Drover.Axles, [])).Select(s => new Absence(s.Id, "For this test"))],
+            Absent = [.. Base.Coverage.SelectMany(c => c.Expectation.Slots(Drover.Axles, [], null)).Select(s => new Absence(s.Id, "For this test"))],
         };
 
         OneLine.Inspect(Drover with { IsWhole = true, Record = record }, library: Base).Decision.Kind.ShouldBe(DecisionKind.Clear);

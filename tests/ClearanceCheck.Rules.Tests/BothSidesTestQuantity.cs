@@ -6,9 +6,9 @@ namespace ClearanceCheck.Rules.Tests;
 /// <summary>A quantity of the tests' own that is bounded on both sides: a rule can limit either side, or both.</summary>
 internal sealed class BothSidesTestQuantity : Quantity
 {
-    public override string Id => "preload";
+    public override string Id => "test-pinch";
 
-    public override string Name => "preload";
+    public override string Name => "pinch of the tests";
 
     public override string Meaning => "how far a spring is pressed together";
 

@@ -14,7 +14,7 @@ public sealed class LimitFormTests
     [Fact]
     public void A_limit_between_two_values_judges_both_sides()
     {
-        Rule rule = Read("preload", "between: [ 3 mm, 8 mm ]",
+        Rule rule = Read("test-pinch", "between: [ 3 mm, 8 mm ]",
             "{ value: 2.9 mm, expect: fails }", "{ value: 3 mm, expect: conforms }", "{ value: 8 mm, expect: conforms }", "{ value: 8.1 mm, expect: fails }",
             "{ value: 7.5 mm, uncertainty: 0.5 mm, expect: undecided }");
 
@@ -30,14 +30,14 @@ public sealed class LimitFormTests
     {
         string[] all = ["{ value: 2.9 mm, expect: fails }", "{ value: 3 mm, expect: conforms }", "{ value: 8 mm, expect: conforms }", "{ value: 8.1 mm, expect: fails }"];
 
-        RuleExamples.Unpinned(Read("preload", "between: [ 3 mm, 8 mm ]", [.. all.Where(e => e != left)])).ShouldContain(open);
+        RuleExamples.Unpinned(Read("test-pinch", "between: [ 3 mm, 8 mm ]", [.. all.Where(e => e != left)])).ShouldContain(open);
     }
 
     [Theory]
     [InlineData("at-least: 3 mm", 3, null)]
     [InlineData("at-most: 8 mm", null, 8)]
     public void A_quantity_that_is_bounded_on_both_sides_can_be_limited_on_either(string limit, int? least, int? most) =>
-        Read("preload", limit).Limit.ShouldBe(new RuleLimit(least, most));
+        Read("test-pinch", limit).Limit.ShouldBe(new RuleLimit(least, most));
 
     [Fact]
     public void A_table_by_a_property_is_read_with_its_units()

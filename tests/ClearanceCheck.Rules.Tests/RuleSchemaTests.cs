@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using ClearanceCheck.Documents;
 using ClearanceCheck.Documents.Nodes;
 using ClearanceCheck.Documents.Yaml;
+using ClearanceCheck.Rules.Checklists;
 using Json.Schema;
 
 namespace ClearanceCheck.Rules.Tests;
@@ -31,6 +32,31 @@ public sealed class RuleSchemaTests
             floor: 10 mm
             source: { basis: shop }
             examples: [ { value: 41 mm, uncertainty: 1 mm, part: { outside-diameter: 5 mm }, facts: [ moving ], expect: conforms } ]
+        items:
+          winch-bolts:
+            title: Winch bolts
+            ask: The winch is bolted at four places.
+            severity: danger
+            consequence: It flies off.
+            family: bodywork
+            gate: before-first-drive
+            expects: [ value, mark ]
+            units: [ Nm ]
+            applies-to: { kind: [ bodywork ], axle: [ steered ], fitted: [ body-lift ] }
+            source: { basis: shop }
+        coverage:
+          winch-cable: { title: winch cable, each: axle, kind: [ wiring ], count: 2, where: [ driven ], severity: notice, consequence: Unknown., source: { basis: shop } }
+
+        """;
+
+    private const string ChangesOfLists = """
+        format: 1
+        overlay: lowland-garage
+        version: 1.2.0
+        on: { library: base, from: 1.0.0, before: 2.0.0 }
+        change:
+          u-bolts-torqued: { severity: danger, expects: [ value ], units: [ Nm ] }
+          shocks: { count: 3, because: "Ours" }
 
         """;
 
@@ -52,9 +78,7 @@ public sealed class RuleSchemaTests
     [MemberData(nameof(Files))]
     public void Every_file_of_the_base_library_is_valid(string name)
     {
-        RuleFile file = BaseLibrary.Files.Single(f => f.Name == name);
-
-        IsValid(System.Text.Encoding.UTF8.GetString(file.Content.Span)).ShouldBeTrue();
+        IsValid(Text(name)).ShouldBeTrue();
     }
 
     [Fact]
@@ -82,6 +106,17 @@ public sealed class RuleSchemaTests
     [InlineData("expect: conforms", "expect: holds")]
     [InlineData("facts: [ moving ]", "facts: [ rusty ]")]
     [InlineData("    severity: caution\n", "")]
+    [InlineData("family: bodywork", "family: bodywrok")]
+    [InlineData("gate: before-first-drive", "gate: before")]
+    [InlineData("expects: [ value, mark ]", "expects: [ photo ]")]
+    [InlineData("units: [ Nm ]", "units: [ stone ]")]
+    [InlineData("axle: [ steered ]", "axle: [ steering ]")]
+    [InlineData("fitted: [ body-lift ]", "fitted: [ none ]")]
+    [InlineData("    ask: The winch is bolted at four places.\n", "")]
+    [InlineData("each: axle", "each: wheel")]
+    [InlineData("count: 2", "count: 0")]
+    [InlineData("where: [ driven ]", "where: [ drive ]")]
+    [InlineData("kind: [ wiring ]", "kind: [ wires ]")]
     public void What_the_reader_refuses_by_its_keys_and_words_is_not_valid(string from, string to)
     {
         string text = Overlay.ReplaceLineEndings("\n");
@@ -91,14 +126,47 @@ public sealed class RuleSchemaTests
     }
 
     [Fact]
+    public void An_overlay_may_change_items_and_expectations_by_their_own_keys()
+    {
+        string text = ChangesOfLists.ReplaceLineEndings("\n");
+
+        IsValid(text).ShouldBeTrue();
+        IsValid(text.Replace("count: 3", "count: 3, ask: More", StringComparison.Ordinal)).ShouldBeFalse();
+    }
+
+    [Theory]
+    [InlineData("rules")]
+    [InlineData("items")]
+    public void A_file_of_a_library_holds_one_of_the_three_lists(string second)
+    {
+        string coverage = Text("coverage.yaml");
+
+        IsValid(coverage).ShouldBeTrue();
+        IsValid($"{coverage}{second}: {{ a: {{ }} }}\n").ShouldBeFalse();
+        IsValid(coverage[..coverage.IndexOf("coverage:", StringComparison.Ordinal)]).ShouldBeFalse();
+    }
+
+    [Fact]
+    public void Every_key_of_an_item_or_expectation_that_is_used_or_read_stands_in_the_schema()
+    {
+        JsonNode definitions = JsonNode.Parse(RuleSchema.Write(BrokenSet.Quantities))!["$defs"]!;
+
+        definitions["item"]!["properties"]!.AsObject().Select(p => p.Key).ShouldBe(ItemReader.Keys);
+        definitions["expectation"]!["properties"]!.AsObject().Select(p => p.Key).ShouldBe(CoverageReader.Keys);
+    }
+
+    [Fact]
     public void Every_key_of_a_rule_is_one_that_an_overlay_may_name()
     {
-        IEnumerable<string> used = BaseLibrary.Files.SelectMany(f => ((MappingNode)Root(System.Text.Encoding.UTF8.GetString(f.Content.Span)).Find("rules")!.Value).Entries)
+        IEnumerable<string> used = BaseLibrary.Files.Select(f => Root(System.Text.Encoding.UTF8.GetString(f.Content.Span)).Find("rules")?.Value).OfType<MappingNode>().SelectMany(r => r.Entries)
             .SelectMany(e => ((MappingNode)e.Value).Entries).Select(e => e.Key.Text).Distinct();
-        JsonNode rule = JsonNode.Parse(RuleSchema.Write(BrokenSet.Quantities))!["$defs"]!["change"]!["properties"]!;
+        JsonNode rule = JsonNode.Parse(RuleSchema.Write(BrokenSet.Quantities))!["$defs"]!["change"]!["anyOf"]![0]!["properties"]!;
 
+        used.ShouldNotBeEmpty();
         used.Where(k => k != "quantity").ShouldAllBe(k => rule[k] != null);
     }
+
+    private static string Text(string file) => System.Text.Encoding.UTF8.GetString(BaseLibrary.Files.Single(f => f.Name == file).Content.Span);
 
     private static bool IsValid(string yaml) => Schema.Evaluate(JsonDocument.Parse(Json(Root(yaml))!.ToJsonString()).RootElement).IsValid;
 

@@ -24,12 +24,11 @@ internal sealed class InspectionRun(Door door, string file)
         RuleLibrary? library = RulesSource.Load(RulesFolders, Today ?? door.Today, QuantityCatalogue.Standard, door);
         LoadedInspection? loaded = LoadedInspection.Load(file, door, library?.Vocabulary);
         if (loaded is null || library is null) return null;
-        (InspectionResult? result, string? axle, MotionFault? fault) = Inspect(loaded, library);
-        if (result is null) loaded.Print(axle!, fault!, door);
-        return result;
+        return Inspect(loaded, library);
     }
 
-    private (InspectionResult? Result, string? Axle, MotionFault? Fault) Inspect(LoadedInspection loaded, RuleLibrary library)
+    /// <summary>The result of a loaded inspection; null when an axle does not move, and then it has been said why.</summary>
+    public InspectionResult? Inspect(LoadedInspection loaded, RuleLibrary library)
     {
         var request = new InspectionRequest
         {
@@ -41,6 +40,8 @@ internal sealed class InspectionRun(Door door, string file)
             Threads = Threads,
         };
         using var progress = new ProgressLine(door);
-        return Inspector.Run(request, progress);
+        (InspectionResult? result, string? axle, MotionFault? fault) = Inspector.Run(request, progress);
+        if (result is null) loaded.Print(axle!, fault!, door);
+        return result;
     }
 }

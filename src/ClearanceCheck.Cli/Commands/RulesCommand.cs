@@ -9,7 +9,7 @@ namespace ClearanceCheck.Cli.Commands;
 /// <summary><c>rules</c>: what the rules are, where each field comes from, whether a shop's files are right, and whether their examples pin them.</summary>
 internal static class RulesCommand
 {
-    public static Command Create(Door door) => new("rules", "Looks at rules: list, show, check, test.") { List(door), Show(door), Check(door), Test(door) };
+    public static Command Create(Door door) => new("rules", "Looks at rules: list, show, check, test, try.") { List(door), Show(door), Check(door), Test(door), TryCommand.Create(door) };
 
     private static Command List(Door door)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using ClearanceCheck.Cli.Inputs;
 using ClearanceCheck.Rules;
@@ -5,23 +6,23 @@ using ClearanceCheck.Units;
 
 namespace ClearanceCheck.Cli.Rulebook;
 
-/// <summary>A rule as it counts, each field with the file and line it comes from.</summary>
+/// <summary>A rule, an item or an expectation as it counts, each field with the file and line it comes from.</summary>
 internal static class RuleText
 {
     public static (string? Text, InputFault? Fault) Write(RuleLibrary library, string id)
     {
-        Rule? rule = library.Rules.FirstOrDefault(r => r.Id == id);
+        ImmutableArray<FieldOrigin>? origins = Origins(library, id);
         RuleChange[] changes = [.. library.Changes.Where(c => c.Rule == id)];
-        if (rule is null && changes.FirstOrDefault(c => c.Kind == RuleChangeKind.SwitchedOff) is { } off)
+        if (origins is null && changes.FirstOrDefault(c => c.Kind == RuleChangeKind.SwitchedOff) is { } off)
             return ($"{id} is switched off by {off.Layer}, {off.Place}.\n{Reasons(off)}", null);
-        if (rule is null)
+        if (origins is null)
         {
-            string? nearest = NearestWord.Find(id, library.Rules.Select(r => r.Id));
-            return (null, new InputFault($"There is no rule {id}.", nearest is null ? "Run `clearance-check rules list` to see them." : $"Did you mean {nearest}?"));
+            string? nearest = NearestWord.Find(id, Ids(library));
+            return (null, new InputFault($"There is no rule, item or expectation {id}.", nearest is null ? "Run `clearance-check rules list` to see them." : $"Did you mean {nearest}?"));
         }
 
         var text = new StringBuilder(id).Append('\n');
-        foreach (FieldOrigin field in rule.Origins)
+        foreach (FieldOrigin field in origins.Value)
             text.Append("  ").Append(field.Field).Append(": ").Append(field.Typed).Append("\n      from ").Append(field.Layer).Append(", ").Append(field.Place).Append('\n');
         foreach (RuleChange change in changes.Where(c => c.Kind != RuleChangeKind.Added))
         {
@@ -32,6 +33,11 @@ internal static class RuleText
 
         return (text.ToString(), null);
     }
+
+    private static ImmutableArray<FieldOrigin>? Origins(RuleLibrary library, string id) =>
+        library.Rules.FirstOrDefault(r => r.Id == id)?.Origins ?? library.Items.FirstOrDefault(i => i.Id == id)?.Origins ?? library.Coverage.FirstOrDefault(c => c.Expectation.Id == id)?.Origins;
+
+    private static IEnumerable<string> Ids(RuleLibrary library) => [.. library.Rules.Select(r => r.Id), .. library.Items.Select(i => i.Id), .. library.Coverage.Select(c => c.Expectation.Id)];
 
     private static string Reasons(RuleChange change)
     {

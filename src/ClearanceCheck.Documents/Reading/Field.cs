@@ -61,7 +61,7 @@ public readonly struct Field
         var parsed = LengthText.Parse(scalar.Text, context.DefaultUnit);
         if (context.IsUnitFaulty && parsed.Fault is { Id: "length.no-unit" }) return null;
         if (Take(parsed, scalar) is not { } read) return null;
-        return range is null || range.Holds(read.Value.Length) ? read : Fail<LengthReading>(DocumentMessages.OutOfRange(scalar, range));
+        return range is null || range.Holds(read.Value.Length) ? read : Fail<LengthReading>(DocumentMessages.OutOfRange(scalar, range, read.Value));
     }
 
     /// <summary>An angle with its unit.</summary>

@@ -62,6 +62,8 @@ internal sealed partial class ScalarChecks
         var comment = source.Text[start..lineEnd].TrimEnd();
         var isRemark = comment.Length == 1 || (comment[1] == ' ' && !char.IsAsciiDigit(comment.AsSpan(1).TrimStart() is [var c, ..] ? c : ' '));
         if (isRemark && OneWord().IsMatch(node.Text)) return null;
+        // A number with a fault is a number all the same: its reader says what is wrong with it, and not the remark behind it.
+        if (isRemark && node.Text.Length <= LongestMeasured && LikeNumber().IsMatch(node.Text)) return null;
         return DocumentMessages.CutByComment(source.Span(start, lineEnd), KeyOf(node) + Quoting.Quote(node.Text + source.Text[node.Span.End..start] + comment));
     }
 
@@ -73,6 +75,10 @@ internal sealed partial class ScalarChecks
     /// <summary>A number, with one word or mark after it at most: a measured value, a date, a version, a size.</summary>
     [GeneratedRegex(@"^[-+−]?[.\d][-\d./:'""° ]*(?:[\p{L}%°""'/.²³·]+\d*)?$", RegexOptions.CultureInvariant)]
     private static partial Regex Measured();
+
+    /// <summary>What begins as a number does, with something as short as a unit after it at most.</summary>
+    [GeneratedRegex(@"^[-+−]?[.\d∞]\S*(?: \S{1,4})?$", RegexOptions.CultureInvariant)]
+    private static partial Regex LikeNumber();
 
     /// <summary>A word as ids and choices are written.</summary>
     [GeneratedRegex(@"^[a-z][a-z0-9/._-]*$", RegexOptions.CultureInvariant)]

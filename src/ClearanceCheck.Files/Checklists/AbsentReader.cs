@@ -11,7 +11,7 @@ internal static class AbsentReader
     {
         var all = ImmutableArray.CreateBuilder<Absence>();
         string[]? known = draft.File.Vocabulary is { } words
-            ? [.. words.Items.Select(i => i.Id), .. words.Expected.SelectMany(e => e.Slots(draft.Axles, [])).Select(s => s.Id)]
+            ? [.. words.Items.Select(i => i.Id), .. words.Expected.SelectMany(e => e.Slots(draft.Axles, [], null)).Select(s => s.Id)]
             : null;
         foreach ((Placed<string> id, Field value) in field.Entries() ?? [])
         {

@@ -11,7 +11,7 @@ namespace ClearanceCheck.Inspecting.Recording;
 internal static class CoverageJudge
 {
     public static IEnumerable<CoverageCard> Judge(CoverageRow row, Vehicle vehicle) =>
-        row.Expectation.Slots(vehicle.Axles, vehicle.Record.Absent).Select(slot => Judge(row, slot, vehicle));
+        row.Expectation.Slots(vehicle.Axles, vehicle.Record.Absent, vehicle.Description.Drive).Select(slot => Judge(row, slot, vehicle));
 
     private static CoverageCard Judge(CoverageRow row, ExpectedSlot slot, Vehicle vehicle)
     {

@@ -50,7 +50,7 @@ internal static class ItemJudge
     {
         bool hasKind = condition.Kinds.IsEmpty || vehicle.Parts.Any(p => condition.Kinds.Contains(p.Kind.Id));
         IEnumerable<Axle> inspected = vehicle.Axles.Where(a => vehicle.Scope.Contains(a.Name));
-        bool hasAxle = condition.Axles.IsEmpty || inspected.Any(a => condition.Axles.Any(AxleFacts.Of(a, vehicle.Record.Absent).Contains));
+        bool hasAxle = condition.Axles.IsEmpty || inspected.Any(a => condition.Axles.Any(AxleFacts.Of(a, vehicle.Record.Absent, vehicle.Description.Drive).Contains));
         if (!hasKind || !hasAxle) return (false, null);
         if (condition.Fitted.IsEmpty) return (true, null);
         if (vehicle.Record.Fitted is { } fitted) return (condition.Fitted.Any(f => fitted.Contains(f)), null);

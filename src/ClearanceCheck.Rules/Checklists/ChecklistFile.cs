@@ -2,14 +2,15 @@ using System.Collections.Immutable;
 using ClearanceCheck.Documents;
 using ClearanceCheck.Documents.Nodes;
 using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Rules.Layers;
 using ClearanceCheck.Rules.Loading;
 
 namespace ClearanceCheck.Rules.Checklists;
 
 /// <summary>A file of the library that holds items or coverage instead of rules.</summary>
-internal sealed record ChecklistFile(LibraryHeader Header, ImmutableSortedDictionary<string, ChecklistItem> Items, ImmutableSortedDictionary<string, CoverageRow> Rows)
+internal sealed record ChecklistFile(LibraryHeader Header, ImmutableSortedDictionary<string, CountingEntry> Entries)
 {
-    private const string ItemsKey = "items", CoverageKey = "coverage";
+    public const string ItemsKey = "items", CoverageKey = "coverage";
 
     private static readonly string[] Keys = ["rules", ItemsKey, CoverageKey];
 
@@ -26,11 +27,13 @@ internal sealed record ChecklistFile(LibraryHeader Header, ImmutableSortedDictio
 
         bool isItems = root.Find(ItemsKey) is not null;
         if (MappingReader.ReadFile(root, bag, r => LibraryHeader.Read(r, isItems ? ItemsKey : CoverageKey)) is not { } header) return null;
-        var items = ImmutableSortedDictionary.CreateBuilder<string, ChecklistItem>(StringComparer.Ordinal);
-        var rows = ImmutableSortedDictionary.CreateBuilder<string, CoverageRow>(StringComparer.Ordinal);
+        var entries = ImmutableSortedDictionary.CreateBuilder<string, CountingEntry>(StringComparer.Ordinal);
         foreach ((Placed<string> key, Field value) in header.Entries)
-            if (isItems && ItemReader.Read(key.Value, value) is { } item) items[item.Id] = item;
-            else if (!isItems && CoverageReader.Read(key.Value, value) is { } row) rows[key.Value] = row;
-        return new ChecklistFile(header, items.ToImmutable(), rows.ToImmutable());
+            if ((isItems ? ReadItem((ScalarNode)key.Node, value) : ReadRow((ScalarNode)key.Node, value)) is { } entry) entries[key.Value] = entry;
+        return new ChecklistFile(header, entries.ToImmutable());
     }
+
+    public static CountingEntry? ReadItem(ScalarNode key, Field value) => ItemReader.Read(key.Text, value) is { } item ? new CountingItem(item, key, (MappingNode)value.Node!) : null;
+
+    public static CountingEntry? ReadRow(ScalarNode key, Field value) => CoverageReader.Read(key.Text, value) is { } row ? new CountingRow(row, key, (MappingNode)value.Node!) : null;
 }

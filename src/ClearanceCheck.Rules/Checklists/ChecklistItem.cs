@@ -32,5 +32,8 @@ public sealed record ChecklistItem
 
     public required RuleSource Source { get; init; }
 
+    /// <summary>Where each field was typed, in the order of the fields.</summary>
+    public ImmutableArray<FieldOrigin> Origins { get; init; } = [];
+
     public AskedItem Asked => new(Id, Units, NeedsMark);
 }

@@ -18,6 +18,11 @@ internal static class CoverageReader
 
     private static readonly ImmutableArray<string> Kinds = [.. PartKinds.All.Select(k => k.Id)];
 
+    /// <summary>The keys of an expectation.</summary>
+    public static ImmutableArray<string> Keys { get; } = ["title", "each", "kind", "count", "where", "severity", "consequence", "source"];
+
+    public static IEnumerable<string> EachWords => Each.Keys;
+
     public static CoverageRow? Read(string id, Field field) => field.Mapping(r => Read(id, r));
 
     private static CoverageRow? Read(string id, MappingReader reader)

@@ -19,6 +19,14 @@ internal static class ItemReader
 
     private static readonly ImmutableArray<string> Kinds = [.. PartKinds.All.Select(k => k.Id)];
 
+    /// <summary>The keys of an item.</summary>
+    public static ImmutableArray<string> Keys { get; } = ["title", "ask", "severity", "consequence", "family", "gate", "expects", "units", "applies-to", "source"];
+
+    /// <summary>What an item may ask for beside a yes.</summary>
+    public static IEnumerable<string> ExpectWords => Expects;
+
+    public static IEnumerable<string> GateWords => Gates.Keys;
+
     public static ChecklistItem? Read(string id, Field field) => field.Mapping(r => Read(id, r));
 
     private static ChecklistItem? Read(string id, MappingReader reader)

@@ -10,4 +10,8 @@ internal static class SeverityWords
         ["caution"] = Severity.Caution,
         ["notice"] = Severity.Notice,
     };
+
+    public static string Lowered(Severity before, Severity after) => $"severity lowered from {Word(before)} to {Word(after)}";
+
+    public static string Word(Severity severity) => All.First(w => w.Value == severity).Key;
 }

@@ -1,6 +1,7 @@
+using System.Collections.Immutable;
+using System.Diagnostics;
 using ClearanceCheck.Documents;
 using ClearanceCheck.Documents.Nodes;
-using ClearanceCheck.Rules.Checklists;
 using ClearanceCheck.Rules.Loading;
 
 namespace ClearanceCheck.Rules.Layers;
@@ -12,14 +13,13 @@ internal sealed class LayeredRules
 
     public List<RuleLayer> Layers { get; } = [];
 
-    /// <summary>In the order in which they were first written.</summary>
-    public List<CountingRule> Rules { get; } = [];
+    /// <summary>Rules, items and expectations, in the order in which they were first written.</summary>
+    public List<CountingEntry> Entries { get; } = [];
 
-    /// <summary>What the library asks a person.</summary>
-    public List<ChecklistItem> Items { get; } = [];
+    /// <summary>What an overlay switched off.</summary>
+    public List<CountingEntry> SwitchedOff { get; } = [];
 
-    /// <summary>What it expects a whole vehicle to have.</summary>
-    public List<CoverageRow> Coverage { get; } = [];
+    public IEnumerable<CountingRule> Rules => Entries.OfType<CountingRule>();
 
     public List<string> NotLoaded { get; } = [];
 
@@ -28,7 +28,7 @@ internal sealed class LayeredRules
     /// <summary>Ids that stand in a layer, whether or not the rule could be loaded.</summary>
     public HashSet<string> KnownIds { get; } = new(StringComparer.Ordinal);
 
-    public CountingRule? Find(string id) => Rules.Find(r => r.Rule.Id == id);
+    public CountingEntry? Find(string id) => Entries.Find(e => e.Id == id);
 
     /// <summary>Says in which layer the texts of some files stand.</summary>
     public void Name(RuleLayer layer, IEnumerable<LayerFile> files)
@@ -37,11 +37,18 @@ internal sealed class LayeredRules
         foreach (MappingNode root in files.Select(f => f.Root).OfType<MappingNode>()) layerOf[root.Span.Source] = $"{layer.Name} {layer.Version}";
     }
 
-    /// <summary>The rule with the place of each of its fields.</summary>
-    public Rule WithOrigins(Rule rule, MappingNode node) => rule with
+    /// <summary>The entry with the place of each of its fields.</summary>
+    public CountingEntry WithOrigins(CountingEntry entry)
     {
-        Origins = [.. node.Entries.Select(e => new FieldOrigin(e.Key.Text, layerOf[e.Key.Span.Source], e.Key.Span.ToString(), Typed(e.Value)))],
-    };
+        ImmutableArray<FieldOrigin> origins = [.. entry.Node.Entries.Select(e => new FieldOrigin(e.Key.Text, layerOf[e.Key.Span.Source], e.Key.Span.ToString(), Typed(e.Value)))];
+        return entry switch
+        {
+            CountingRule rule => rule with { Rule = rule.Rule with { Origins = origins } },
+            CountingItem item => item with { Item = item.Item with { Origins = origins } },
+            CountingRow row => row with { Row = row.Row with { Origins = origins } },
+            _ => throw new UnreachableException(),
+        };
+    }
 
     public RuleLibrary ToLibrary()
     {
@@ -51,15 +58,13 @@ internal sealed class LayeredRules
         {
             Layers = [.. Layers],
             Changes = [.. Changes],
-            Items = [.. Items],
-            Coverage = [.. Coverage],
+            Items = [.. Entries.OfType<CountingItem>().Select(e => e.Item)],
+            NoLongerAsked = [.. SwitchedOff.OfType<CountingItem>().Select(e => e.Item)],
+            NoLongerExpected = [.. SwitchedOff.OfType<CountingRow>().Select(e => e.Row)],
+            Coverage = [.. Entries.OfType<CountingRow>().Select(e => e.Row)],
         };
     }
 
     /// <summary>A value as it stands in the file, on one line.</summary>
     public static string Typed(Node value) => VisibleText.Of(string.Join(' ', value.Span.Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
 }
-
-/// <summary>A rule that counts, and the map it was read from.</summary>
-/// <param name="Key">Where its id stands.</param>
-internal sealed record CountingRule(Rule Rule, ScalarNode Key, MappingNode Node);

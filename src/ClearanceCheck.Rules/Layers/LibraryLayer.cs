@@ -26,7 +26,7 @@ internal static class LibraryLayer
     {
         if (file.Root is { } root && ChecklistFile.IsOne(root)) return ReadChecklist(file, root, diagnostics);
         LibraryHeader? header = file.Root is null ? null : MappingReader.ReadFile(file.Root, file.Faults, LibraryHeader.Read);
-        var rules = new Dictionary<string, CountingRule>(StringComparer.Ordinal);
+        var rules = new Dictionary<string, CountingEntry>(StringComparer.Ordinal);
         foreach ((Placed<string> key, Field value) in header?.Entries ?? [])
             if (reader.Read(key.Value, value) is { } rule) rules.Add(rule.Id, new CountingRule(rule, (ScalarNode)key.Node, (MappingNode)value.Node!));
         diagnostics.AddRange(file.Faults.Ordered);
@@ -37,7 +37,7 @@ internal static class LibraryLayer
     {
         ChecklistFile? checklist = ChecklistFile.Read(root, file.Faults);
         diagnostics.AddRange(file.Faults.Ordered);
-        return checklist is null ? null : new LoadedFile(checklist.Header, [], new RuleFaults(root, [checklist.Header.Rules], file.Faults), checklist);
+        return checklist is null ? null : new LoadedFile(checklist.Header, checklist.Entries, new RuleFaults(root, [checklist.Header.Rules], file.Faults));
     }
 
     private static bool IsOfSameLibrary(LibraryHeader a, LibraryHeader b) => a.Name.Value == b.Name.Value && a.Version.Value == b.Version.Value;
@@ -80,15 +80,13 @@ internal static class LibraryLayer
         return twice;
     }
 
-    private sealed record LoadedFile(LibraryHeader Header, Dictionary<string, CountingRule> Rules, RuleFaults Faults, ChecklistFile? Checklist = null)
+    private sealed record LoadedFile(LibraryHeader Header, IReadOnlyDictionary<string, CountingEntry> Entries, RuleFaults Faults)
     {
         /// <summary>Adds what has this id; false where it could not be read.</summary>
         public bool AddTo(LayeredRules counting, string id)
         {
-            if (Rules.TryGetValue(id, out CountingRule? rule)) counting.Rules.Add(rule with { Rule = counting.WithOrigins(rule.Rule, rule.Node) });
-            else if (Checklist?.Items.TryGetValue(id, out ChecklistItem? item) == true) counting.Items.Add(item);
-            else if (Checklist?.Rows.TryGetValue(id, out CoverageRow? row) == true) counting.Coverage.Add(row);
-            else return false;
+            if (!Entries.TryGetValue(id, out CountingEntry? entry)) return false;
+            counting.Entries.Add(counting.WithOrigins(entry));
             return true;
         }
     }

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 using ClearanceCheck.Documents;
 using ClearanceCheck.Documents.Nodes;
 using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Rules.Checklists;
 using ClearanceCheck.Rules.Loading;
 
 namespace ClearanceCheck.Rules.Layers;
@@ -29,17 +31,17 @@ internal sealed class OverlayChanges(OverlayHeader overlay, LayeredRules countin
     /// <param name="below">The ids of the layers below.</param>
     public void Apply(OverlayEntry read, IReadOnlySet<string> below)
     {
-        if (read.Section == OverlayEntry.Added) Add(read, below);
+        if (read.Own is not null) Add(read, read.Own, below);
         else if (!below.Contains(read.Id)) Refuse(read.Entry, OverlayMessages.NoSuchRule(read.Entry.Key, read.Section, below));
-        else if (counting.Find(read.Id) is { } rule)
+        else if (counting.Find(read.Id) is { } counts)
         {
-            if (read.Section == OverlayEntry.Change) Change(read, rule);
-            else SwitchOff(read, rule);
+            if (read.Section == OverlayEntry.Change) Change(read, counts);
+            else SwitchOff(read, counts);
         }
         else counting.NotLoaded.Add($"What {overlay.Name.Value} makes of {read.Id} has nothing to stand on: that rule does not count.");
     }
 
-    private void Add(OverlayEntry read, IReadOnlySet<string> below)
+    private void Add(OverlayEntry read, CountingEntry own, IReadOnlySet<string> below)
     {
         if (below.Contains(read.Id))
         {
@@ -48,36 +50,51 @@ internal sealed class OverlayChanges(OverlayHeader overlay, LayeredRules countin
         }
 
         counting.KnownIds.Add(read.Id);
-        var node = (MappingNode)read.Entry.Value;
-        counting.Rules.Add(new CountingRule(counting.WithOrigins(read.Rule!, node), read.Entry.Key, node));
-        counting.Changes.Add(Card(read, read.Rule!, RuleChangeKind.Added));
+        counting.Entries.Add(counting.WithOrigins(own));
+        counting.Changes.Add(Card(read, own, RuleChangeKind.Added));
     }
 
-    private void Change(OverlayEntry read, CountingRule below)
+    private void Change(OverlayEntry read, CountingEntry below)
     {
         // The examples below speak of the rule below; the overlay's own speak of what comes out.
         MappingNode node = below.Node.Overlaid(read.Fields, Examples);
         var faults = new DiagnosticBag();
-        Rule? made = reader.Read(read.Id, new Field(node, new ReadingContext(faults)));
+        CountingEntry? merged = Read(below, new Field(node, new ReadingContext(faults)));
         diagnostics.AddRange(faults.Ordered);
-        if (made is null || faults.HasErrors)
+        if (merged is null || faults.HasErrors)
         {
             NotLoaded(read.Entry, [.. faults.Ordered.Where(d => d.Severity == Documents.Severity.Error)]);
             return;
         }
 
-        Rule rule = counting.WithOrigins(made, node);
-        ImmutableArray<string> looser = [.. RuleComparison.Looser(below.Rule, rule, reader.Quantity(rule))];
-        if (!IsAllowed(read, below.Rule, !looser.IsEmpty, string.Join("; ", looser))) return;
-        counting.Rules[counting.Rules.IndexOf(below)] = below with { Rule = rule, Node = node };
-        counting.Changes.Add(Card(read, below.Rule, looser.IsEmpty ? RuleChangeKind.Tightened : RuleChangeKind.Loosened) with
+        CountingEntry made = counting.WithOrigins(merged with { Node = node });
+        ImmutableArray<string> looser = [.. Looser(below, made)];
+        if (!IsAllowed(read, below, !looser.IsEmpty, string.Join("; ", looser))) return;
+        counting.Entries[counting.Entries.IndexOf(below)] = made;
+        counting.Changes.Add(Card(read, below, looser.IsEmpty ? RuleChangeKind.Tightened : RuleChangeKind.Loosened) with
         {
             What = [.. read.Fields.Where(f => f.Key.Text != Examples).Select(f => Difference(f, below.Node))],
             Looser = looser,
         });
     }
 
-    private void SwitchOff(OverlayEntry read, CountingRule below)
+    private CountingEntry? Read(CountingEntry below, Field node) => below switch
+    {
+        CountingRule rule => reader.Read(rule.Id, node) is { } made ? rule with { Rule = made } : null,
+        CountingItem item => ItemReader.Read(item.Id, node) is { } made ? item with { Item = made } : null,
+        CountingRow row => CoverageReader.Read(row.Id, node) is { } made ? row with { Row = made } : null,
+        _ => throw new UnreachableException(),
+    };
+
+    private IEnumerable<string> Looser(CountingEntry below, CountingEntry made) => (below, made) switch
+    {
+        (CountingRule before, CountingRule after) => RuleComparison.Looser(before.Rule, after.Rule, reader.Quantity(after.Rule)),
+        (CountingItem before, CountingItem after) => ChecklistComparison.Looser(before.Item, after.Item),
+        (CountingRow before, CountingRow after) => ChecklistComparison.Looser(before.Row, after.Row),
+        _ => throw new UnreachableException(),
+    };
+
+    private void SwitchOff(OverlayEntry read, CountingEntry below)
     {
         if (read.Reasons!.Because is null)
         {
@@ -85,13 +102,14 @@ internal sealed class OverlayChanges(OverlayHeader overlay, LayeredRules countin
             return;
         }
 
-        if (!IsAllowed(read, below.Rule, below.Rule.Severity >= Severity.Warning, "switched off")) return;
-        counting.Rules.Remove(below);
-        counting.Changes.Add(Card(read, below.Rule, RuleChangeKind.SwitchedOff) with { Looser = ["switched off"] });
+        if (!IsAllowed(read, below, below.Severity >= Severity.Warning, "switched off")) return;
+        counting.Entries.Remove(below);
+        counting.SwitchedOff.Add(below);
+        counting.Changes.Add(Card(read, below, RuleChangeKind.SwitchedOff) with { Looser = ["switched off"] });
     }
 
     // Asking less than the rule below needs a reason, a name and a day; whatever has a day counts up to it.
-    private bool IsAllowed(OverlayEntry read, Rule below, bool needsAll, string what)
+    private bool IsAllowed(OverlayEntry read, CountingEntry below, bool needsAll, string what)
     {
         if (needsAll && read.Reasons!.Missing.ToArray() is { Length: > 0 } missing)
         {
@@ -111,7 +129,7 @@ internal sealed class OverlayChanges(OverlayHeader overlay, LayeredRules countin
         NotLoaded(entry, [fault]);
     }
 
-    private RuleChange Card(OverlayEntry read, Rule rule, RuleChangeKind kind) => new(read.Id, rule.Title, kind, Layer, read.Entry.Key.Span.ToString())
+    private RuleChange Card(OverlayEntry read, CountingEntry entry, RuleChangeKind kind) => new(read.Id, entry.Title, kind, Layer, read.Entry.Key.Span.ToString())
     {
         Because = read.Reasons?.Because,
         By = read.Reasons?.By,

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Documents.Nodes;
 using ClearanceCheck.Documents.Reading;
+using ClearanceCheck.Rules.Checklists;
 using ClearanceCheck.Rules.Loading;
 
 namespace ClearanceCheck.Rules.Layers;
@@ -17,9 +18,9 @@ internal sealed record OverlayHeader(
 
 /// <summary>The sections of one file of an overlay; each is null where the file has none.</summary>
 internal sealed record OverlayFile(
-    LayerFile File, Placed<string> Name, Placed<string> Version, OverlayBase On, MappingNode? Change, MappingNode? SwitchOff, MappingNode? Rules)
+    LayerFile File, Placed<string> Name, Placed<string> Version, OverlayBase On, MappingNode? Change, MappingNode? SwitchOff, MappingNode? Rules, MappingNode? Items, MappingNode? Coverage)
 {
-    public IEnumerable<MappingNode> Sections => new[] { Change, SwitchOff, Rules }.OfType<MappingNode>();
+    public IEnumerable<MappingNode> Sections => new[] { Change, SwitchOff, Rules, Items, Coverage }.OfType<MappingNode>();
 
     public static OverlayFile? Read(LayerFile file) => file.Root is null ? null : MappingReader.ReadFile(file.Root, file.Faults, reader => Read(reader, file));
 
@@ -32,11 +33,13 @@ internal sealed record OverlayFile(
         Placed<string>? version = VersionNumber.Read(reader.Required("version", "the overlay's version, three numbers"))?.Text;
         OverlayBase? on = reader.Required("on", "what the overlay stands on").Mapping(OverlayBase.Read);
         Field change = reader.Optional("change"), off = reader.Optional("switch-off"), rules = reader.Optional("rules");
-        if (!change.IsPresent && !off.IsPresent && !rules.IsPresent) OverlayMessages.ChangesNothing(reader);
+        Field items = reader.Optional(ChecklistFile.ItemsKey), coverage = reader.Optional(ChecklistFile.CoverageKey);
+        Field[] sections = [change, off, rules, items, coverage];
+        if (!sections.Any(f => f.IsPresent)) OverlayMessages.ChangesNothing(reader);
         // Ids are asked for here, so that a faulty one is told once.
-        bool isSound = new[] { change, off, rules }.All(f => !f.IsPresent || f.Entries() is not null);
+        bool isSound = sections.All(f => !f.IsPresent || f.Entries() is not null);
         if (number is not { Value: 1 } || name is null || version is null || on is null || !isSound) return null;
-        return new OverlayFile(file, name, version, on, change.Node as MappingNode, off.Node as MappingNode, rules.Node as MappingNode);
+        return new OverlayFile(file, name, version, on, change.Node as MappingNode, off.Node as MappingNode, rules.Node as MappingNode, items.Node as MappingNode, coverage.Node as MappingNode);
     }
 }
 

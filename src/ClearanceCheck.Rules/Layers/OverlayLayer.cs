@@ -35,7 +35,7 @@ internal static class OverlayLayer
         var seen = new Dictionary<string, MappingEntry>(StringComparer.Ordinal);
         foreach (OverlayFile file in overlay.Files)
         {
-            Dictionary<MappingEntry, OverlayEntry> entries = OverlayEntry.ReadAll(file, reader).ToDictionary(e => e.Entry);
+            Dictionary<MappingEntry, OverlayEntry> entries = OverlayEntry.ReadAll(file, counting, reader).ToDictionary(e => e.Entry);
             var faults = new RuleFaults(file.File.Root!, file.Sections, file.File.Faults);
             diagnostics.AddRange(file.File.Faults.Ordered);
             foreach (MappingEntry entry in file.Sections.SelectMany(s => s.Entries))

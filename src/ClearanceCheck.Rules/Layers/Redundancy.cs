@@ -8,12 +8,13 @@ internal static class Redundancy
     /// <summary>A note for each rule that another covers entirely; of two that are alike the later is named.</summary>
     public static IEnumerable<Documents.Diagnostic> Notes(LayeredRules counting, RuleReader reader)
     {
-        for (int i = 0; i < counting.Rules.Count; i++)
+        List<CountingRule> rules = [.. counting.Rules];
+        for (int i = 0; i < rules.Count; i++)
         {
-            CountingRule rule = counting.Rules[i];
-            int by = counting.Rules.FindIndex(other => other != rule && Covers(other.Rule, rule.Rule, reader));
-            if (by < 0 || (by > i && Covers(rule.Rule, counting.Rules[by].Rule, reader))) continue;
-            yield return OverlayMessages.CoveredBy(rule.Key, counting.Rules[by].Key);
+            CountingRule rule = rules[i];
+            int by = rules.FindIndex(other => other != rule && Covers(other.Rule, rule.Rule, reader));
+            if (by < 0 || (by > i && Covers(rule.Rule, rules[by].Rule, reader))) continue;
+            yield return OverlayMessages.CoveredBy(rule.Key, rules[by].Key);
         }
     }
 

@@ -27,7 +27,7 @@ internal static class OverlayMessages
     }
 
     public static void ChangesNothing(MappingReader reader) => reader.Fault(
-        "rule.changes-nothing", "The overlay changes nothing.", "Write `change:`, `switch-off:` or `rules:`.");
+        "rule.changes-nothing", "The overlay changes nothing.", "Write `change:`, `switch-off:`, `rules:`, `items:` or `coverage:`.");
 
     public static void NoVersionBetween(Field before, VersionNumber from, VersionNumber to) => before.Fault(
         "rule.no-version-between", $"No version lies from {from} on and before {to}.", "Write the first version that fits behind `from`, and the first that no longer fits behind `before`.");
@@ -84,12 +84,12 @@ internal static class OverlayMessages
         return Diagnostic.Error(
             "rule.no-such-rule",
             key.Span,
-            $"There is no rule `{key.Text}` to {(section == OverlayEntry.Change ? "change" : "switch off")}.",
-            nearest is null ? "Run `rules list` to see the rules below." : $"Did you mean `{nearest}`?");
+            $"There is no rule, item or expectation `{key.Text}` to {(section == OverlayEntry.Change ? "change" : "switch off")}.",
+            nearest is null ? "Run `rules list` to see what stands below." : $"Did you mean `{nearest}`?");
     }
 
     public static Diagnostic RuleBelow(ScalarNode key) => Diagnostic.Error(
-        "rule.rule-below", key.Span, $"A layer below has a rule `{key.Text}` already.", "Write it below `change:`, or give the new rule an id of its own.");
+        "rule.rule-below", key.Span, $"A layer below has `{key.Text}` already.", "Write it below `change:`, or give the new one an id of its own.");
 
     public static Diagnostic LooseningNeeds(ScalarNode key, string what, IReadOnlyList<string> missing) => Diagnostic.Error(
         "rule.loosening-needs",

@@ -11,9 +11,12 @@ namespace ClearanceCheck.Vehicles.Checklists;
 public sealed record Expectation(string Id, ExpectedFor For, ImmutableArray<string> Kinds, int Count, ImmutableArray<string> Where)
 {
     /// <summary>The places that it asks for, in the file's order of axles.</summary>
-    public ImmutableArray<ExpectedSlot> Slots(IEnumerable<Axle> axles, IReadOnlyCollection<Absence> absent) => For == ExpectedFor.Vehicle
+    public ImmutableArray<ExpectedSlot> Slots(IEnumerable<Axle> axles, IReadOnlyCollection<Absence> absent, string? drive) => For == ExpectedFor.Vehicle
         ? [new ExpectedSlot(Id, null, null)]
-        : [.. axles.Where(a => Where.All(AxleFacts.Of(a, absent).Contains)).SelectMany(SlotsOf)];
+        : [.. axles.Where(a => IsExpectedOf(a, drive) && Where.All(AxleFacts.Of(a, absent, drive).Contains)).SelectMany(SlotsOf)];
+
+    // A shaft that is declared absent keeps its place, with its reason; one that the drive leaves out has none.
+    private bool IsExpectedOf(Axle axle, string? drive) => Id != AxleFacts.ShaftRow || DriveWords.Drives(drive, axle.Name);
 
     private IEnumerable<ExpectedSlot> SlotsOf(Axle axle) => For == ExpectedFor.Axle
         ? [new ExpectedSlot($"{axle.Name}-{Id}", axle.Name, null)]

@@ -50,6 +50,24 @@ public sealed class RulesTests
     }
 
     [Fact]
+    public void Items_and_expectations_are_listed_and_shown_like_rules()
+    {
+        using Workshop shop = WithOverlay();
+        shop.Write("shop/shop.yaml", Overlay.Replace("switch-off:", "  shocks: { count: 3 }\n  u-bolts-torqued: { title: All U-bolts }\nswitch-off:", StringComparison.Ordinal));
+
+        string list = shop.Run("rules", "list", "--rules", "shop").Output;
+
+        list.ShouldMatch("ITEM +SEVERITY +ASKED +TITLE +FROM\n");
+        list.ShouldMatch("u-bolts-torqued +danger +before the first drive +All U-bolts +lowland-garage 1.2.0, base 1.0.0\n");
+        list.ShouldMatch("EXPECTED +SEVERITY +OF EACH +COUNT +FROM\n");
+        list.ShouldMatch("shocks +warning +axle +3 +base 1.0.0, lowland-garage 1.2.0\n");
+        list.ShouldMatch("[0-9]+ items are asked of a person, [0-9]+ things are expected of a whole vehicle\\.\n");
+        string shown = shop.Run("rules", "show", "shocks", "--rules", "shop").Output;
+        shown.ShouldContain("  count: 3\n      from lowland-garage 1.2.0, shop.yaml:7:13\n");
+        shown.ShouldMatch("  severity: warning\n      from base 1.0.0, coverage.yaml:[0-9]+:5\n");
+    }
+
+    [Fact]
     public void A_rule_that_is_switched_off_is_shown_as_such()
     {
         using Workshop shop = WithOverlay();
@@ -66,7 +84,7 @@ public sealed class RulesTests
         Answer answer = shop.Run("rules", "show", "tire-rubs-linner");
 
         answer.Status.ShouldBe(ExitStatus.UnusableInput);
-        answer.Error.ShouldBe("error: There is no rule tire-rubs-linner.\nhelp: Did you mean tire-rubs-liner?\n");
+        answer.Error.ShouldBe("error: There is no rule, item or expectation tire-rubs-linner.\nhelp: Did you mean tire-rubs-liner?\n");
     }
 
     [Fact]
