@@ -100,7 +100,7 @@ public sealed class BaseLibraryTests
             "fuel-line-struck-by-moving-part Danger 6.4",
             "fuel-line-near-moving-part Warning 19",
             "fuel-line-touches-exhaust Danger 6.4",
-            "fuel-line-near-exhaust Warning 100",
+            "fuel-line-heated-by-exhaust Warning 100",
             "fuel-line-near-wiring Caution 51",
             "service-line-struck-by-moving-part Warning 6.4",
             "service-line-near-exhaust Caution 50",

@@ -45,7 +45,7 @@ internal static class HazardTable
             Waits = "temperature: how hot it gets is not computed",
         },
         new("brake and fuel tubes", "brake tube clear of axle, driveshaft, U-bolts and all that moves") { ServedBy = ["brake-line-near-moving-part", "brake-line-struck-by-moving-part"] },
-        new("brake and fuel tubes", "fuel tube the same") { ServedBy = ["fuel-line-struck-by-moving-part", "fuel-line-near-moving-part", "fuel-line-touches-exhaust", "fuel-line-near-exhaust", "fuel-line-near-wiring", "fuel-line", "fuel-lines-tight"] },
+        new("brake and fuel tubes", "fuel tube the same") { ServedBy = ["fuel-line-struck-by-moving-part", "fuel-line-near-moving-part", "fuel-line-touches-exhaust", "fuel-line-heated-by-exhaust", "fuel-line-near-wiring", "fuel-line", "fuel-lines-tight"] },
         new("brake and fuel tubes", "no unsupported span") { ServedBy = ["brake-line-unsupported", "tube-unsupported"] },
         new("brake and fuel tubes", "no chafing at a bracket that dropped") { ServedBy = ["brake-line-chafes", "lines-do-not-chafe"] },
         new("brake and fuel tubes", "gearbox-cooler, fuel-vapour, clutch and vacuum lines the same") { ServedBy = ["service-line-struck-by-moving-part", "service-line-near-exhaust"] },
