@@ -51,6 +51,20 @@ public static class PartKinds
         new("tire", "a tire", ["wheel"], FromAxle),
         new("wheel", "a wheel without its tire", ["wheel"], FromAxle),
         new("leaf-spring", "a leaf spring", ["suspension"], FromAxle),
+        new("clutch-line", "a hydraulic tube of the clutch", ["line"], Chain),
+        new("cooler-line", "a tube of the oil cooler of gearbox or engine", ["line"], Chain),
+        new("vapour-line", "a tube for fuel vapour", ["line"], Chain),
+        new("vacuum-line", "a vacuum tube", ["line"], Chain),
+        new("power-steering-hose", "a hose of the power steering, clipped along its way", ["line"], Chain),
+        new("refrigerant-hose", "a hose of the air conditioning, clipped along its way", ["line"], Chain),
+        new("anti-roll-bar-link", "the link between an anti-roll bar and axle or frame", ["suspension", "arm"], Link),
+        new("steering-shaft", "the shaft between steering wheel and steering box", ["steering"], Chain),
+        new("boot", "a rubber boot of a joint", ["boot"], Turned, Chain),
+        new("engine", "the engine with its pan", ["engine"], Box, Turned, Scanned),
+        new("fan", "a radiator fan", ["fan"], Turned),
+        new("radiator-shroud", "the shroud around a fan, or the radiator behind it", ["radiator"], Plate, Box, Scanned),
+        new("lever", "a gear or transfer lever", ["lever"], Chain),
+        new("fuel-filler", "the filler neck or hose of a tank", ["tank"], Chain),
     ];
 
     /// <summary>All groups that a kind belongs to, in order of first use.</summary>

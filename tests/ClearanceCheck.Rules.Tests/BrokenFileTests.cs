@@ -42,7 +42,7 @@ public sealed class BrokenFileTests
         shop.yaml:8:20: error: Number 1 of `group`: `exhaust` is none of the words for this.
               to: { group: [ exhaust ] }
                              ^^^^^^^
-        help: Words: line, hot-exhaust, shield, suspension, arm, driveline, steering, frame, tank, bodywork, liner, brake, hose, hose-end, stop, wheel, any.
+        help: Words: line, hot-exhaust, shield, suspension, arm, driveline, steering, frame, tank, bodywork, liner, brake, hose, hose-end, stop, wheel, boot, engine, fan, radiator, lever, any.
 
         shop.yaml:9:24: error: `60` has no unit, and a rule file has no unit for bare numbers.
               limit: { at-least: 60 }

@@ -88,7 +88,7 @@ public sealed class BrokenRuleTests
         shop.yaml:8:20: error: Number 1 of `group`: `hot-exaust` is none of the words for this.
               to: { group: [ hot-exaust ] }
                              ^^^^^^^^^^
-        help: Did you mean `hot-exhaust`? Words: line, hot-exhaust, shield, suspension, arm, driveline, steering, frame, tank, bodywork, liner, brake, hose, hose-end, stop, wheel, any.
+        help: Did you mean `hot-exhaust`? Words: line, hot-exhaust, shield, suspension, arm, driveline, steering, frame, tank, bodywork, liner, brake, hose, hose-end, stop, wheel, boot, engine, fan, radiator, lever, any.
         doc.unknown-word
         loaded: hose-short
         line-near-pipe was not loaded: 1 fault at shop.yaml:8:20.

@@ -44,6 +44,13 @@ public sealed class RuleMutationTests
 
     private static IEnumerable<(string Slip, RuleLimit Broken)> Limits(RuleLimit limit)
     {
+        if (limit.OfPart is PartLimit.Own)
+        {
+            foreach (string property in PartProperties.All.Select(p => p.Id).Where(p => p != limit.OfPart.Property)) yield return ($"own {property}", RuleLimit.By(new PartLimit.Own(property)));
+            foreach (double fixedAngle in new[] { 0.0, 25, 180 }) yield return ($"{fixedAngle} for all", new RuleLimit(null, fixedAngle));
+            yield break;
+        }
+
         double number = limit.Number;
         foreach (double other in new[] { number * 10, number / 10, -number, 0, number * 25.4, number / 25.4, number + 0.11, number - 0.11 }.Where(n => n != number))
             yield return ($"{other}", limit.AtLeast is null ? new RuleLimit(null, other) : new RuleLimit(other, null));

@@ -23,7 +23,10 @@ public sealed class FirstLookTests
             "brake-line-near-exhaust--frame-line--tailpipe", "brake-line-near-moving-part--frame-line--rear-axle-tube",
         ]);
         Ids("fails").ShouldBe(
-            ["brake-hose-pulled-tight--rear-hose", "fuel-line-struck-by-moving-part--fuel-line--rear-axle-tube", "brake-hose-short-of-slack--rear-hose"]);
+        [
+            "brake-hose-pulled-tight--rear-hose", "fuel-line-struck-by-moving-part--fuel-line--rear-axle-tube", "brake-hose-short-of-slack--rear-hose", "fuel-line-near-moving-part--fuel-line--rear-axle-tube",
+            "shock-bottoms--front-shock-left", "shock-bottoms--front-shock-right", "shock-bottoms--rear-shock-left", "shock-bottoms--rear-shock-right",
+        ]);
 
         JsonNode fuel = findings["fuel-line-struck-by-moving-part--fuel-line--rear-axle-tube"], over = findings["brake-line-near-moving-part--frame-line--rear-axle-tube"];
         fuel["value"]!.GetValue<double>().ShouldBe(4);

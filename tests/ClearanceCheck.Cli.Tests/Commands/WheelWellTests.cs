@@ -32,7 +32,7 @@ public sealed class WheelWellTests
 
         // Inboard stops: the tire goes highest with the other wheel hanging.
         findings["tire-rubs-bodywork--fender-left--rear-left-tire"]["pose"]!["rear.right"]!.GetValue<double>().ShouldBeLessThan(-100);
-        findings["moving-parts-close--frame-rail-left--rear-shock-left"]["verdict"]!.GetValue<string>().ShouldBe("fails");
+        findings["shock-strikes-part--frame-rail-left--rear-shock-left"]["verdict"]!.GetValue<string>().ShouldBe("fails");
         ShaftIsInTheTravelTable(result["travel"]![0]!);
         result["exempt"]!.AsArray().ShouldContain(z => z!.ToJsonString().Contains("rear-left-tire") && z.ToJsonString().Contains("rear-left-wheel"));
     }
