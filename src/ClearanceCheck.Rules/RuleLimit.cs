@@ -14,6 +14,9 @@ public sealed record RuleLimit(double? AtLeast, double? AtMost)
     /// <exception cref="InvalidOperationException">The part sets the limit: see <see cref="For"/>.</exception>
     public double Number => AtLeast ?? AtMost ?? throw new InvalidOperationException("The part sets this limit.");
 
+    // A record would tell every property, and one of them may not be asked for.
+    public override string ToString() => $"at least {AtLeast}, at most {AtMost}, of the part {OfPart}";
+
     /// <summary>Its sides, each a limit of its own; empty where the part sets it.</summary>
     public ImmutableArray<RuleLimit> Sides => (AtLeast, AtMost) switch
     {

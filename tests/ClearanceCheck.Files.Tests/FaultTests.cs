@@ -16,7 +16,7 @@ public sealed class FaultTests
         { "no-such-file", "path-from: exhaust.csv", "path-from: exhaust2.csv" },
         { "outside-folder", "path-from: exhaust.csv", "path-from: ../exhaust.csv" },
         { "too-few-rows", "  tailpipe:\n", "  tail-pipe:\n" },
-        { "closed-not-shorter", "    closed: 330 mm\n    open: 520 mm\n    upper: { body: chassis, at: [-700, 400, 60] }", "    closed: 520 mm\n    open: 330 mm\n    upper: { body: chassis, at: [-700, 400, 60] }" },
+        { "closed-not-shorter", "    closed: 305 mm\n    open: 520 mm\n    upper: { body: chassis, at: [-700, 400, 60] }", "    closed: 520 mm\n    open: 305 mm\n    upper: { body: chassis, at: [-700, 400, 60] }" },
         { "crushed-to-nothing", "    height: 75 mm\n    frame: { body: chassis, at: [-600, 455, -118] }", "    height: 75 mm\n    crush: 80 mm\n    frame: { body: chassis, at: [-600, 455, -118] }" },
         { "same-place-twice", "lower: { body: rear/axle, at: [-560, 150, -372] }", "lower: { body: rear/axle, at: [-482, 112, -120] }" },
         { "unknown-body", "body: exhaust", "body: exhuast" },
@@ -52,7 +52,7 @@ public sealed class FaultTests
     [Fact]
     public void A_repeated_point_is_a_note_and_the_file_can_be_used()
     {
-        InspectionReading reading = FaultyFile.Read(("      - [-420, 340, -96]\n", "      - [-420, 340, -96]\n      - [-420, 340, -96]\n"), ("clips: [ 1, 4, 6 ]", "clips: [ 1, 5, 7 ]"));
+        InspectionReading reading = FaultyFile.Read(("      - [-420, 340, -96]\n", "      - [-420, 340, -96]\n      - [-420, 340, -96]\n"), ("clips: [ 1, 2, 4, 6 ]", "clips: [ 1, 2, 5, 7 ]"));
 
         reading.Vehicle.ShouldNotBeNull();
         Golden.Matches("repeated-point", reading.Messages());

@@ -22,7 +22,7 @@ public sealed class InspectionFileReaderTests
 
         line.Path[2].At(nominal).ShouldBe(new Vector3d(-420, 340, -96));
         line.OutsideDiameter.At(nominal).ShouldBe(4.7625);
-        line.JoinedEnds.ShouldBe([0, 3, 5]);
+        line.JoinedEnds.ShouldBe([0, 1, 3, 5]);
         Vehicle.Axles[0].Points["track-bar-axle"].At(nominal).ShouldBe(new Vector3d(-668, -445, -320));
         Vehicle.Axles[0].Left.MeasuredTravelMm(nominal).ShouldBe(640 - 742);
     }

@@ -15,7 +15,7 @@ public sealed class MirrorTests
     ];
 
     private static readonly (string, string) NoRightShock = (
-        "  rear-shock-right:\n    kind: shock\n    name: Right rear shock\n    closed: 330 mm\n    open: 520 mm\n    upper: { body: chassis, at: [-700, -400, 60] }\n    lower: { body: rear/axle, at: [-660, -470, -457] }\n", "");
+        "  rear-shock-right:\n    kind: shock\n    name: Right rear shock\n    closed: 305 mm\n    open: 520 mm\n    upper: { body: chassis, at: [-700, -400, 60] }\n    lower: { body: rear/axle, at: [-660, -470, -457] }\n", "");
 
     private static readonly (string, string) Shock = ("  rear-shock-left:\n    kind: shock\n    name: Left rear shock\n", "  rear-damper:\n    kind: shock\n    side: left\n    name: Rear shock\n");
 

@@ -60,7 +60,7 @@ internal static class DecisionBuilder
     {
         Finding gravest = same[0], most = same.MaxBy(Remedies.Lacks)!;
         return new ActionLine(
-            gravest.Verdict == Verdict.Fails ? $"{Names(gravest)}: {Remedies.Needed(most)}{Sentence(gravest.Advice)}" : Todo(gravest), gravest.Id);
+            gravest.Verdict == Verdict.Fails ? $"{Names(gravest)}:{Sentence(Remedies.Needed(most))}{Sentence(gravest.Advice)}" : Todo(gravest), gravest.Id);
     }
 
     private static string Subject(Finding finding) => $"{finding.Quantity.Id} {string.Join(' ', finding.Parts.Select(p => p.Id).Order(StringComparer.Ordinal))}";
@@ -78,7 +78,7 @@ internal static class DecisionBuilder
         _ => $"{Names(finding)}: could not be checked; {finding.Missing}.",
     };
 
-    private static string Sentence(string? advice) => advice is null ? "" : " " + advice;
+    private static string Sentence(string? advice) => string.IsNullOrEmpty(advice) ? "" : " " + advice;
 
     private static string Names(Finding finding) => string.Join(" and ", finding.Parts.Select(p => p.Name));
 }

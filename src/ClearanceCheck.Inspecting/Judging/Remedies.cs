@@ -22,6 +22,7 @@ internal static class Remedies
         double lacks = Lacks(finding);
         if (finding.Evidence is not { } evidence || lacks <= 0) return "";
         if (finding.Quantity.Id == "hose-slack") return Hose(evidence, lacks);
+        if (finding.Quantity.Unit != "mm") return "";
         return $"needs {(evidence.Value < 0 ? "at least " : "")}{Words.Length(Math.Ceiling(lacks))} more, its give or take counted.";
     }
 

@@ -27,7 +27,7 @@ internal static partial class BadInputs
         new(19, "point-repeated", s =>
         {
             s.Change("inspection.yaml", "      - [-420, 340, -96]\n", "      - [-420, 340, -96]\n      - [-420, 340, -96]\n");
-            s.Change("inspection.yaml", "clips: [ 1, 4, 6 ]", "clips: [ 1, 5, 7 ]");
+            s.Change("inspection.yaml", "clips: [ 1, 2, 4, 6 ]", "clips: [ 1, 2, 5, 7 ]");
         }, Nothing),
         new(20, "hostile-name", s => s.Change("inspection.yaml", "name: Tailpipe over the axle", $"name: '{Script}'"), s => InReport(s, "gnirts")),
         new(20, "name-of-ten-thousand-characters", s => s.Change("inspection.yaml", "name: Tailpipe over the axle", "name: " + new string('x', 10_000)), Nothing),

@@ -11,13 +11,13 @@ public sealed class UnusableInputTests
         shop.Write("clearance-report/report.html", "older report");
         shop.Change("inspection.yaml", "layout: three-link", "layout: three-lnk");
         shop.Change("inspection.yaml", "kind: exhaust-pipe", "kind: exhaust-pype");
-        shop.Change("inspection.yaml", "closed: 330 mm", "closed: 330 mmm");
+        shop.Change("inspection.yaml", "closed: 305 mm", "closed: 305 mmm");
 
         Answer answer = shop.Run("inspect", "inspection.yaml");
 
         answer.Status.ShouldBe(2);
         answer.Output.ShouldBeEmpty();
-        foreach (string typed in new[] { "three-lnk", "exhaust-pype", "330 mmm" })
+        foreach (string typed in new[] { "three-lnk", "exhaust-pype", "305 mmm" })
         {
             int line = Array.FindIndex(shop.Read("inspection.yaml").Split('\n'), l => l.Contains(typed, StringComparison.Ordinal)) + 1;
             answer.Error.ShouldContain($"inspection.yaml:{line}:");

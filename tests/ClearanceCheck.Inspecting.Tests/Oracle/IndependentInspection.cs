@@ -6,9 +6,9 @@ namespace ClearanceCheck.Inspecting.Tests.Oracle;
 /// </summary>
 internal static class IndependentInspection
 {
-    // Shocks 330 to 520 mm with 3 mm of bushing at each end; stops 75 mm high that crush by half.
+    // Shocks 305 to 520 mm with 3 mm of bushing at each end; stops 75 mm high that crush by half.
     private const double Longest = 520 + 6;
-    private const double Shortest = 330 - 6;
+    private const double Shortest = 305 - 6;
     private const double LeastPad = 37.5;
 
     private static readonly double[][] ShockUpper = [[-700, 400, 60], [-700, -400, 60]];
