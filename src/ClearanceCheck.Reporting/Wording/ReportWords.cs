@@ -105,7 +105,9 @@ public static class ReportWords
             "from-memory" => ", from memory, not looked up",
             _ => "",
         };
-        return string.IsNullOrWhiteSpace(source.Text) ? lead + known + "." : $"{lead}{known}: {source.Text}";
+        if (string.IsNullOrWhiteSpace(source.Text)) return lead + known + ".";
+        // Many an author says the same words once more.
+        return source.Text.StartsWith(lead + known, StringComparison.Ordinal) ? source.Text : $"{lead}{known}: {source.Text}";
     }
 
     /// <summary>An id of the files as plain words: <c>brake-line</c> reads "brake line".</summary>
