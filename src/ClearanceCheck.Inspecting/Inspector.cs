@@ -39,7 +39,7 @@ public static class Inspector
             PlannedMeasurement own = planned[i];
             MeasureRequest ask = Ask(motion, own, request.CoverageFactor);
             measurements[i] = own.Quantity.Measure(ask);
-            findings[i] = [.. own.Rules.Select(rule => builder.Build(own, rule, ask, measurements[i]))];
+            findings[i] = builder.Build(own, ask, measurements[i]);
             progress?.Report((Interlocked.Increment(ref done), planned.Length));
         });
         ImmutableArray<ImmutableArray<ExtremePose>> poses = [.. motion.Modules.Select(ExtremePoses.Of)];

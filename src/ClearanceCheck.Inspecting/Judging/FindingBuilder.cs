@@ -16,7 +16,25 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
     // An assumed reading that carries less than this of the variance is not worth a line.
     private const double ShareThatMatters = 0.1;
 
-    public Finding Build(PlannedMeasurement planned, AppliedRule applied, MeasureRequest request, Measurement whole)
+    /// <summary>The findings of all rules on one measurement.</summary>
+    public ImmutableArray<Finding> Build(PlannedMeasurement planned, MeasureRequest request, Measurement whole)
+    {
+        // Two rules on one pair show the same evidence: it is drawn and plotted once.
+        var known = new List<(string First, Measurement Shown, Evidence Evidence)>();
+        return [.. planned.Rules.Select(rule => Build(planned, rule, request, whole, shown => Evidence(rule, shown)))];
+
+        Evidence Evidence(AppliedRule rule, Measurement shown)
+        {
+            string first = rule.Parts[0].Id;
+            foreach ((string First, Measurement Shown, Evidence Evidence) same in known)
+                if (same.First == first && ReferenceEquals(same.Shown, shown)) return same.Evidence;
+            Evidence made = evidence.Build(planned, rule, request, shown);
+            known.Add((first, shown, made));
+            return made;
+        }
+    }
+
+    private Finding Build(PlannedMeasurement planned, AppliedRule applied, MeasureRequest request, Measurement whole, Func<Measurement, Evidence> evidenceOf)
     {
         Rule rule = applied.Rule;
         (RuleLimit limit, ImmutableArray<string> because, ImmutableArray<string> said) = Limit(planned, applied, whole);
@@ -41,7 +59,7 @@ internal sealed class FindingBuilder(Vehicle vehicle, EvidenceBuilder evidence, 
             Quantity = new QuantityCard(planned.Quantity.Id, planned.Quantity.Name, Meaning(planned), Unit(planned.Quantity)),
             Limit = Card(rule, limit, side, because),
             Source = new SourceCard(rule.Source.Basis, rule.Source.Known, rule.Source.Text),
-            Evidence = verdict != Verdict.NotEvaluated ? Drawn(evidence.Build(planned, applied, request, shown), isListed) : null,
+            Evidence = verdict != Verdict.NotEvaluated ? Drawn(evidenceOf(shown), isListed) : null,
             Missing = Missing(verdict, side, applied, measured),
             Assumes = [.. Assumes(measured), .. MirroredReadings.Matter(vehicle, measured, ShareThatMatters), .. AssumedPlace(measured)],
             Shields = said,
