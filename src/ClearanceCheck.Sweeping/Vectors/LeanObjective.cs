@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
 using ClearanceCheck.Geometry;
-using ClearanceCheck.Mechanics.Poses;
-using ClearanceCheck.Sweeping.Views;
 
 namespace ClearanceCheck.Sweeping.Vectors;
 
@@ -15,87 +12,39 @@ namespace ClearanceCheck.Sweeping.Vectors;
 /// for B above zero and its most for B below. With t and u those of the cell's centre it closes with the square of the cell; where the
 /// centre leans away from the axis t is zero, and it closes all the same, since the lean's own sine is then bounded.
 /// </remarks>
-internal sealed class LeanObjective : ISweepObjective
+internal sealed class LeanObjective(int frameBody, Vector3d axis, Vector3d mark, SweptVector vector) : AxisAngleObjective(frameBody, axis, mark, vector)
 {
     private const double QuarterTurnDeg = 90;
 
-    private readonly Vector3d axis;
-    private readonly Vector3d mark;
-    private readonly VectorView view;
-    private readonly double[] corners = new double[1 << PoseBox.MaximumDimensions];
+    protected override double Degrees(Vector3d d) => Lean(d) * Trigonometry.DegreesPerRadian;
 
-    /// <param name="frameBody">The body that carries the axis.</param>
-    /// <param name="axis">In its coordinates, of any length but zero.</param>
-    /// <param name="mark">Where the joint is, for the witness.</param>
-    /// <param name="vector">What moves, in mm.</param>
-    public LeanObjective(int frameBody, Vector3d axis, Vector3d mark, SweptVector vector)
+    protected override double Bound(CellGeometry cell, Vector3d centre, CellLoss loss)
     {
-        (FrameBody, this.axis, this.mark) = (frameBody, axis.NormalizedOr(Vector3d.UnitX), mark);
-        view = new VectorView(vector, frameBody, 0);
-    }
-
-    public int FrameBody { get; }
-
-    public IReadOnlyList<SweptTrack> Tracks => view.Tracks;
-
-    public long Work => 0;
-
-    public ImmutableArray<OpenFeature> Root => [default];
-
-    public double Evaluate(ReadOnlySpan<RigidMotion> tracks, out Witness witness) => Value(view.Value(tracks), out witness);
-
-    public bool IsExact(double value) => true;
-
-    public void Examine(CellGeometry cell, ImmutableArray<OpenFeature> open, double threshold, CellOutcome outcome)
-    {
-        view.Load(cell);
-        Vector3d centre = view.AtCentre();
-        outcome.CentreValue = Value(centre, out Witness witness);
-        outcome.CentreWitness = witness;
-        double bound = Bound(cell, centre, new CellLoss(outcome.Loss.AsSpan(0, cell.Dimensions), outcome.PlainLoss.AsSpan(0, cell.Dimensions)));
-        if (bound >= threshold)
-        {
-            outcome.Settled = bound;
-            return;
-        }
-
-        outcome.Bound = bound;
-        outcome.Open.Add(default);
-    }
-
-    private double Bound(CellGeometry cell, Vector3d centre, CellLoss loss)
-    {
-        double shortest = view.Least(centre.NormalizedOr(axis));
+        double shortest = View.Least(centre.NormalizedOr(Axis));
         if (!(shortest > CellGeometry.SlackMm)) return -QuarterTurnDeg;
         double trial = Math.Max(0, Lean(centre)), scale = Trigonometry.DegreesPerRadian / shortest, longest = 0, remainder = 0;
         (double sin, double cos) = Trigonometry.SinCos(trial);
-        Vector3d against = (sin * Square(centre).NormalizedOr(axis.AnyPerpendicular())) - (cos * axis);
+        Vector3d against = (sin * Square(centre).NormalizedOr(Axis.AnyPerpendicular())) - (cos * Axis);
         Span<double> remainders = stackalloc double[cell.Dimensions];
         for (int k = 0; k < remainders.Length; k++)
         {
-            remainder += view.Remainder(k);
-            remainders[k] = view.RemainderBelow(k, against) * scale;
+            remainder += View.Remainder(k);
+            remainders[k] = View.RemainderBelow(k, against) * scale;
         }
 
         for (int c = 0; c < cell.CornerCount; c++)
         {
-            Vector3d d = view.AtCorner(c);
-            corners[c] = Vector3d.Dot(against, d) * scale;
+            Vector3d d = View.AtCorner(c);
+            Corners[c] = Vector3d.Dot(against, d) * scale;
             longest = Math.Max(longest, d.Length);
         }
 
-        double beyond = -(cell.Bound(corners.AsSpan(0, cell.CornerCount), remainders, loss) / scale) + CellGeometry.SlackMm;
+        double beyond = -(cell.Bound(Corners.AsSpan(0, cell.CornerCount), remainders, loss) / scale) + CellGeometry.SlackMm;
         double most = trial + Trigonometry.Asin(Math.Clamp(beyond / (beyond > 0 ? shortest : longest + remainder), -1, 1));
         return -Math.Min(QuarterTurnDeg, most * Trigonometry.DegreesPerRadian) - CellGeometry.SlackMm;
     }
 
-    private double Value(Vector3d d, out Witness witness)
-    {
-        witness = new Witness(0, 0, mark, mark + d);
-        return -Lean(d) * Trigonometry.DegreesPerRadian;
-    }
+    private Vector3d Square(Vector3d d) => d - (Vector3d.Dot(Axis, d) * Axis);
 
-    private Vector3d Square(Vector3d d) => d - (Vector3d.Dot(axis, d) * axis);
-
-    private double Lean(Vector3d d) => Trigonometry.Atan2(Vector3d.Dot(axis, d), Square(d).Length);
+    private double Lean(Vector3d d) => Trigonometry.Atan2(Vector3d.Dot(Axis, d), Square(d).Length);
 }
