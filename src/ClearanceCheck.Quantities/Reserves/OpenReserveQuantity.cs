@@ -1,4 +1,6 @@
+using ClearanceCheck.Kinematics;
 using ClearanceCheck.Quantities.Posed;
+using ClearanceCheck.Quantities.Propagation;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Quantities.Reserves;
@@ -19,6 +21,18 @@ public sealed class OpenReserveQuantity : PosedQuantity
     public override bool IsWorstWhenLeast => true;
 
     public override string? Refuses(Part first, Part? second) => first.Form is PartForm.Shock ? null : $"{first.Name} is not a shock";
+
+    /// <remarks>Where no strap ends the droop a shock has to, and its reserve there says nothing.</remarks>
+    public override string? Unread(VehicleMotion motion, Part first)
+    {
+        var shock = (PartForm.Shock)first.Form;
+        return PairPlan.For(motion, shock.Upper.Body, shock.Lower.Body) is { Module: { } module } && !HasStrap(motion, module)
+            ? $"no limit strap of the {module.Axle.Name} axle is in the file: without one the shocks end its droop"
+            : null;
+    }
+
+    private static bool HasStrap(VehicleMotion motion, AxleModule module) => motion.Vehicle.Parts.Any(p =>
+        p.Form is PartForm.LimitStrap strap && PairPlan.For(motion, strap.Upper.Body, strap.Lower.Body)?.Module?.Axle.Name == module.Axle.Name);
 
     private protected override PosedQuestions Ask(MeasureRequest request) =>
         ShockReserve.Ask(request, (shock, at, chord) => shock.Open.At(at) - chord, Settings(), isShortest: false);
