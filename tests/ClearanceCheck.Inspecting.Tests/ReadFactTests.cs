@@ -53,7 +53,7 @@ public sealed class ReadFactTests
         Reason(Bare, "travel-cut-short").ShouldContain("`hanging` and `bumped`, under `before-lift`");
         Reason(Bare, "geared-far-from-original").ShouldContain("type its size as `tire`");
         Reason(Bare, "arm-joint-bent-too-far").ShouldContain("type it as `axis-first` and `axis-second`");
-        Reason(Bare, "shock-full-length-before-strap").ShouldContain("no limit strap of the rear axle is in the file");
+        Reason(Bare, "shock-full-length-before-strap").ShouldContain("no limit strap of the rear axle on the side of Left rear shock is in the file");
     }
 
     [Fact]
@@ -65,8 +65,8 @@ public sealed class ReadFactTests
         Only(Typed, "speedometer-reads-wrong").Verdict.ShouldBe(Verdict.Fails);
         Only(Typed, "geared-far-from-original").Verdict.ShouldNotBe(Verdict.NotEvaluated);
         Only(Typed, "travel-cut-short").Verdict.ShouldBe(Verdict.Fails);
-        Typed.Findings.Where(f => f.Rule == "shock-full-length-before-strap").ShouldNotBeEmpty();
-        Typed.Findings.Where(f => f.Rule == "shock-full-length-before-strap").ShouldAllBe(f => f.Verdict != Verdict.NotEvaluated);
+        Only(Typed, "shock-full-length-before-strap").Parts.Single().Id.ShouldBe("rear-shock-left");
+        Only(Typed, "shock-full-length-before-strap").Verdict.ShouldBe(Verdict.Fails);
     }
 
     [Fact]
@@ -82,6 +82,7 @@ public sealed class ReadFactTests
     public void A_part_without_the_reading_is_listed_where_another_one_has_it()
     {
         Typed.NotInspected.ShouldContain(i => i.What.StartsWith("Less than two thirds", StringComparison.Ordinal) && i.Why.Contains("rear right wheel before the lift is not in the file", StringComparison.Ordinal));
+        Typed.NotInspected.ShouldContain(i => i.Why.StartsWith("no limit strap of the rear axle on the side of Right rear shock is in the file", StringComparison.Ordinal));
         Bare.NotInspected.ShouldNotContain(i => i.What.StartsWith("Less than two thirds", StringComparison.Ordinal));
     }
 
