@@ -86,6 +86,22 @@ public sealed class ReadFactTests
         Bare.NotInspected.ShouldNotContain(i => i.What.StartsWith("Less than two thirds", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void A_mirrored_hub_tells_nothing_of_how_square_the_axle_stands()
+    {
+        InspectionResult mirrored = Inspect(
+            ("    layout: three-link\n", "    layout: three-link\n    side: left\n    mirror-within: 2 mm\n"),
+            ("        hub-right: [-612, -738, -404]\n", ""),
+            ("hub-left:", "hub:"),
+            ("lower-link-left-frame:", "lower-link-frame:"),
+            ("lower-link-left-axle:", "lower-link-axle:"),
+            ("        lower-link-right-frame: [288, -430, -233]\n", ""),
+            ("        lower-link-right-axle: [-590, -506, -454]\n", ""));
+
+        mirrored.Findings.ShouldNotContain(f => f.Rule == "axle-not-square");
+        Reason(mirrored, "axle-not-square").ShouldContain("one rear hub was taken as the mirror image of the other");
+    }
+
     private static Finding Only(InspectionResult result, string rule) => result.Findings.Where(f => f.Rule == rule).ShouldHaveSingleItem();
 
     private static string Reason(InspectionResult result, string rule) => result.MatchedNothing.Single(m => m.Rule == rule).Reason;
