@@ -63,7 +63,7 @@ public static class Inspector
             Decision = DecisionBuilder.Build(sorted, request.Library.NotLoaded, record),
             Record = record,
             Findings = sorted,
-            NotInspected = [.. plan.BelowTables, .. NotInspected.List(motion, planned, measurements, reach, travel), .. Unanswered.Of(record), .. Unanswered.NotUsed(vehicle, request.Library)],
+            NotInspected = [.. plan.LeftOut, .. NotInspected.List(motion, planned, measurements, reach, travel), .. Unanswered.Of(record), .. Unanswered.NotUsed(vehicle, request.Library)],
             MatchedNothing = plan.MatchedNothing,
             Exempt = [.. plan.Exempt, .. factory.Listed(findings)],
             Assumptions = [.. vehicle.Assumptions.Concat(PointComparison.Of(motion)).Concat(MirrorComparison.Of(motion)).Select(a => new Assumption(a.Path, a.Text)), .. checks.NotUsed(sorted), .. exceptions.NotUsed(sorted)],

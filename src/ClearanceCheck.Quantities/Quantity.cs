@@ -1,3 +1,4 @@
+using ClearanceCheck.Kinematics;
 using ClearanceCheck.Vehicles;
 
 namespace ClearanceCheck.Quantities;
@@ -32,6 +33,11 @@ public abstract class Quantity
     /// <param name="first">The part, or the first of a pair.</param>
     /// <param name="second">The second of a pair.</param>
     public abstract string? Refuses(Part first, Part? second);
+
+    /// <summary>Which reading it lacks besides the points that every vehicle has, in whole words; null when it lacks none. Rules may be for parts alone of which it was read.</summary>
+    /// <param name="motion">The vehicle in motion.</param>
+    /// <param name="first">A part that it does not refuse.</param>
+    public virtual string? Unread(VehicleMotion motion, Part first) => null;
 
     /// <summary>The worst value over all reachable poses.</summary>
     public abstract Measurement Measure(MeasureRequest request);

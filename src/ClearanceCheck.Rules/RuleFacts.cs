@@ -20,5 +20,8 @@ public static class RuleFacts
     /// <summary>One of the two is joined to the body of the other, and what lies near the joint is left out.</summary>
     public const string Joined = "joined";
 
-    public static ImmutableArray<string> All { get; } = [Moving, Shielded, Uncovered, MeantContact, Joined];
+    /// <summary>The reading that the quantity needs besides the points of every vehicle is in the file.</summary>
+    public const string Read = "read";
+
+    public static ImmutableArray<string> All { get; } = [Moving, Shielded, Uncovered, MeantContact, Joined, Read];
 }

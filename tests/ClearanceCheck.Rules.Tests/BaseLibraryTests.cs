@@ -25,8 +25,8 @@ public sealed class BaseLibraryTests
     {
         BaseLibrary.Files.Select(f => f.Name).ShouldBe(
         [
-            "any-parts.yaml", "bodywork.yaml", "brake-hoses.yaml", "brake-lines.yaml", "checklist.yaml", "coverage.yaml", "driveline.yaml", "exhaust.yaml", "leads-and-cables.yaml",
-            "links-and-axle.yaml", "springs-and-shocks.yaml", "steering.yaml", "tires.yaml", "tubes.yaml", "wheels.yaml", "wiring-and-sensors.yaml",
+            "any-parts.yaml", "before-the-lift.yaml", "bodywork.yaml", "brake-hoses.yaml", "brake-lines.yaml", "checklist.yaml", "coverage.yaml", "driveline.yaml", "exhaust.yaml", "leads-and-cables.yaml",
+            "links-and-axle.yaml", "rods-and-alignment.yaml", "springs-and-shocks.yaml", "steering.yaml", "straps.yaml", "tires.yaml", "tubes.yaml", "wheels.yaml", "wiring-and-sensors.yaml",
         ]);
         Libraries.Base.Rules.Select(r => $"{r.Id} {r.Severity} {(r.Limit.OfPart is null ? r.Limit.Number : "own")}").ShouldBe(
         [
@@ -34,6 +34,9 @@ public sealed class BaseLibraryTests
             "moving-parts-close Notice 10",
             "meant-contact-too-deep Warning -2",
             "joined-parts-overlap Notice -2",
+            "travel-cut-short Caution 66.7",
+            "speedometer-reads-wrong Notice -3",
+            "geared-far-from-original Caution -10",
             "engine-near-frame-or-bodywork Caution 10",
             "fan-near-shroud Caution 10",
             "lever-strikes-bodywork Caution 10",
@@ -79,6 +82,10 @@ public sealed class BaseLibraryTests
             "arm-strikes-part Warning 5",
             "anti-roll-bar-goes-over-centre Warning 0",
             "axle-stands-off-centre Caution 10",
+            "rod-end-bent-too-far Danger own",
+            "arm-joint-bent-too-far Warning own",
+            "toe-out-of-range Caution -0.3",
+            "axle-not-square Caution 10",
             "shock-bottoms Caution 10",
             "coil-spring-comes-loose Warning 0",
             "shock-strikes-part Caution 10",
@@ -89,6 +96,7 @@ public sealed class BaseLibraryTests
             "steering-close-to-over-centre Warning 15",
             "wheels-steer-over-bumps Warning 2",
             "toe-changes-over-travel Caution 1",
+            "shock-full-length-before-strap Caution 10",
             "tire-strikes-frame-or-suspension Danger 0",
             "tire-close-to-frame-or-suspension Caution 10",
             "tire-rubs-bodywork Warning 0",
@@ -170,13 +178,14 @@ public sealed class BaseLibraryTests
     private static PartFormKind[] FormsOf(string quantity) => quantity switch
     {
         "hose-slack" => [PartFormKind.Hose],
-        "joint-angle" or "angle-difference" or "engagement" => [PartFormKind.Shaft],
+        "angle-difference" or "engagement" => [PartFormKind.Shaft],
+        "joint-angle" => [PartFormKind.Shaft, PartFormKind.Link],
         "reserve" => [PartFormKind.Shock, PartFormKind.Shaft],
         "open-reserve" => [PartFormKind.Shock],
         "preload" => [PartFormKind.Coil],
         "over-centre" => [PartFormKind.Link],
         "span" => [PartFormKind.Chain],
-        "bump-steer" or "toe-change" or "axle-offset" => [PartFormKind.FromAxle],
+        "bump-steer" or "toe-change" or "toe" or "axle-offset" or "wheelbase-difference" or "travel" or "gearing" => [PartFormKind.FromAxle],
         _ => throw new ArgumentException($"No rule has asked for {quantity} yet.", nameof(quantity)),
     };
 

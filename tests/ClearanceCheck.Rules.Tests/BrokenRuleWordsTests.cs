@@ -101,7 +101,7 @@ public sealed class BrokenRuleWordsTests
         shop.yaml:11:18: error: Number 1 of `only-when`: `movin` is none of the words for this.
               only-when: [ movin ]
                            ^^^^^
-        help: Did you mean `moving`? Words: moving, shielded, uncovered, meant-contact, joined.
+        help: Did you mean `moving`? Words: moving, shielded, uncovered, meant-contact, joined, read.
         doc.unknown-word
         loaded: hose-short
         line-near-pipe was not loaded: 1 fault at shop.yaml:11:18.

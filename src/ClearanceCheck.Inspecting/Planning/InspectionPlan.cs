@@ -36,8 +36,8 @@ internal sealed class InspectionPlan
 
     public ImmutableArray<ExemptZone> Exempt => [.. exempt.Values];
 
-    /// <summary>Parts that are smaller than anything a rule's table names, so that the rule asks nothing of them.</summary>
-    public ImmutableArray<NotInspectedItem> BelowTables => [.. below];
+    /// <summary>Parts of which a rule that met others asks nothing: smaller than anything its table names, or without the reading that it is about.</summary>
+    public ImmutableArray<NotInspectedItem> LeftOut => [.. below];
 
     public ImmutableArray<UnmatchedRule> MatchedNothing => unmatched.ToImmutable();
 
@@ -53,11 +53,16 @@ internal sealed class InspectionPlan
     // Why the rule in hand applies to none of its pairs, each reason once.
     private readonly SortedSet<string> refusals = new(StringComparer.Ordinal);
 
+    // Its parts without the reading that it is about: told where it applies to others.
+    private readonly List<NotInspectedItem> unread = [];
+
     private void ApplyToPairs(Rule rule, Quantity quantity, List<ImmutableArray<Part>> pairs)
     {
         bool applied = false;
         refusals.Clear();
+        unread.Clear();
         foreach (ImmutableArray<Part> pair in pairs) applied |= TryApply(rule, quantity, pair);
+        if (applied) below.AddRange(unread);
         if (applied) return;
         Unmatched(rule, refusals.Count == 0 ? "its parts are one and the same" : string.Join("; ", refusals));
     }
@@ -74,9 +79,12 @@ internal sealed class InspectionPlan
         Part first = parts[0];
         Part? second = parts.Length > 1 ? parts[1] : null;
         if (quantity.Refuses(first, second) is { } refused) return Refused($"data missing: {refused}");
+        bool isForRead = rule.OnlyWhen.Contains(RuleFacts.Read);
+        if (isForRead && quantity.Unread(motion, first) is { } lack) return WithoutReading(rule, first, lack);
         ImmutableArray<Part> subject = [.. parts.OrderBy(p => p.Id, StringComparer.Ordinal)];
         string key = $"{quantity.Id}--{string.Join("--", subject.Select(p => p.Id))}";
         ImmutableSortedSet<string> facts = Facts(first, second, key);
+        if (isForRead) facts = facts.Add(RuleFacts.Read);
         // What holds over some poses does not cover the pair: the key of a set is another one.
         if (rule.Over != PoseSet.AllPoses) key += $"--{PoseSetWords.Word(rule.Over)}";
         bool meant = facts.Contains(RuleFacts.MeantContact);
@@ -113,6 +121,12 @@ internal sealed class InspectionPlan
     {
         refusals.Add(why);
         return false;
+    }
+
+    private bool WithoutReading(Rule rule, Part part, string lack)
+    {
+        unread.Add(new NotInspectedItem($"{rule.Title}: {part.Name}", lack));
+        return Refused($"data missing: {lack}");
     }
 
     private bool IsUnread(Part first, Part? second) =>

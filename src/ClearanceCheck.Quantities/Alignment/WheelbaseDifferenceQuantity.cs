@@ -1,3 +1,4 @@
+using ClearanceCheck.Kinematics;
 using ClearanceCheck.Quantities.Posed;
 using ClearanceCheck.Quantities.Propagation;
 using ClearanceCheck.Vehicles;
@@ -22,6 +23,11 @@ public sealed class WheelbaseDifferenceQuantity : PosedQuantity
     public override bool IsWorstWhenLeast => false;
 
     public override string? Refuses(Part first, Part? second) => AxleOf.RefusesAllButLeftTires(first, "the axle");
+
+    public override string? Unread(VehicleMotion motion, Part first) =>
+        motion.Find(first.Body).Module?.Axle is { } axle && (axle.Left.Hub.IsMirrored || axle.Right.Hub.IsMirrored)
+            ? $"one {axle.Name} hub was taken as the mirror image of the other: measure both, or nothing is known of how square the axle stands"
+            : null;
 
     private protected override PosedQuestions Ask(MeasureRequest request)
     {

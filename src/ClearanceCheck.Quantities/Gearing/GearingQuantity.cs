@@ -1,3 +1,4 @@
+using ClearanceCheck.Kinematics;
 using ClearanceCheck.Quantities.Alignment;
 using ClearanceCheck.Quantities.Posed;
 using ClearanceCheck.Vehicles;
@@ -8,6 +9,8 @@ namespace ClearanceCheck.Quantities.Gearing;
 /// <remarks>By that much the vehicle is geared longer, and goes faster than its speedometer says where nobody set it anew. Told with the left tire.</remarks>
 public sealed class GearingQuantity : PosedQuantity
 {
+    private const string NoTireBefore = "the tire before the lift is not in the file: type its size as `tire`, or its `tire-circumference`, under `before-lift`";
+
     public override string Id => "gearing";
 
     public override string Name => "change of gearing";
@@ -22,11 +25,14 @@ public sealed class GearingQuantity : PosedQuantity
 
     public override string? Refuses(Part first, Part? second) => AxleOf.RefusesAllButLeftTires(first, "the gearing");
 
+    public override string? Unread(VehicleMotion motion, Part first) => motion.Vehicle.RollingChanges.ContainsKey(AxleOfPart(first)) ? null : NoTireBefore;
+
     private protected override PosedQuestions Ask(MeasureRequest request)
     {
-        string axle = request.First.Body.Split('/')[0];
-        return request.Motion.Vehicle.RollingChanges.TryGetValue(axle, out RollingChange? change)
+        return request.Motion.Vehicle.RollingChanges.TryGetValue(AxleOfPart(request.First), out RollingChange? change)
             ? PosedQuestions.Of(new PosedQuestion(null, [], at => change.Percent(at.Parameters.Span), null) { Also = [.. change.Indices] })
-            : PosedQuestions.Lack("the tire before the lift is not in the file: type its size as `tire`, or its `tire-circumference`, under `before-lift`");
+            : PosedQuestions.Lack(NoTireBefore);
     }
+
+    private static string AxleOfPart(Part tire) => tire.Body.Split('/')[0];
 }

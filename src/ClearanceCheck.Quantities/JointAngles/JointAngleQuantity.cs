@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Geometry;
+using ClearanceCheck.Kinematics;
 using ClearanceCheck.Kinematics.Driveline;
 using ClearanceCheck.Quantities.Posed;
 using ClearanceCheck.Sweeping.Vectors;
@@ -22,6 +23,8 @@ public sealed class JointAngleQuantity : PosedQuantity
     public override bool IsWorstWhenLeast => false;
 
     public override string? Refuses(Part first, Part? second) => first.Form is PartForm.Shaft or PartForm.Link ? null : $"{first.Name} neither is a shaft nor a rod";
+
+    public override string? Unread(VehicleMotion motion, Part first) => first.Form is PartForm.Link link ? StudAngles.NoStuds(first, link) : null;
 
     private protected override PosedQuestions Ask(MeasureRequest request) => request.First.Form is PartForm.Link ? StudAngles.Ask(request, Settings()) : OfShaft(request);
 

@@ -12,12 +12,16 @@ namespace ClearanceCheck.Quantities.JointAngles;
 /// <remarks>Ball studs, rod ends, shackle bolts and the bolts of bushings cross what they hold; a turn about the stud itself bends nothing (common practice).</remarks>
 internal static class StudAngles
 {
+    /// <summary>What to measure where the direction of no stud is known; null where one is.</summary>
+    public static string? NoStuds(Part part, PartForm.Link link) => link is { FirstAxis: null, SecondAxis: null }
+        ? $"which way the studs of {part.Name} point is not in the file: measure a point straight ahead of each stud or bolt and type it as `axis-first` and `axis-second`"
+        : null;
+
     /// <summary>The questions of a rod, two for each end whose stud's direction is known: the rod may lean either way along it.</summary>
     public static PosedQuestions Ask(MeasureRequest request, SweepSettings settings)
     {
         (Part part, var link) = (request.First, (PartForm.Link)request.First.Form);
-        if (link.FirstAxis is null && link.SecondAxis is null)
-            return PosedQuestions.Lack($"which way the studs of {part.Name} point is not in the file: measure a point straight ahead of each stud or bolt and type it as `axis-first` and `axis-second`");
+        if (NoStuds(part, link) is { } lack) return PosedQuestions.Lack(lack);
         if (PairPlan.For(request.Motion, link.First.Body, link.Second.Body) is not { } plan)
             return PosedQuestions.Lack($"the ends of {part.Name} ride on two axles, which can't be moved together yet");
         var questions = ImmutableArray.CreateBuilder<PosedQuestion>();

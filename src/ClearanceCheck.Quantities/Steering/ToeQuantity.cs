@@ -26,15 +26,19 @@ public sealed class ToeQuantity : PosedQuantity
 
     public override string? Refuses(Part first, Part? second) => AxleOf.RefusesAllButLeftTires(first, "toe");
 
+    public override string? Unread(VehicleMotion motion, Part first) => motion.Find(first.Body).Module is { Axle.Toe: null } module ? NoToe(module) : null;
+
     private protected override PosedQuestions Ask(MeasureRequest request)
     {
         if (request.Motion.Find(request.First.Body).Module is not { } module) return PosedQuestions.Lack($"{request.First.Name} is on no axle");
-        if (module.Axle.Toe is not { } toe)
-            return PosedQuestions.Lack($"the toe of the {module.Axle.Name} wheels is not in the file: measure from wheel to wheel in front of the axle and behind it and type both under `toe`");
+        if (module.Axle.Toe is not { } toe) return PosedQuestions.Lack(NoToe(module));
         SolvedPose ride = module.Motion.At(RidePose.Of(module).AsSpan());
         if (!ride.IsSolved) return PosedQuestions.Lack("the axle can't be solved at ride height");
         return PosedQuestions.Of(new PosedQuestion(module, [request.First], at => Degrees(at, toe, ride), null) { OnlyPose = RidePose.Of(module), Also = [.. toe.Indices] });
     }
+
+    private static string NoToe(AxleModule module) =>
+        $"the toe of the {module.Axle.Name} wheels is not in the file: measure from wheel to wheel in front of the axle and behind it and type both under `toe`";
 
     private static double Degrees(Snapshot at, ToeReading toe, SolvedPose nominal)
     {

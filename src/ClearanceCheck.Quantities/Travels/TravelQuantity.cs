@@ -33,14 +33,25 @@ public sealed class TravelQuantity : PosedQuantity
 
     public override string? Refuses(Part first, Part? second) => first.Form is PartForm.Tire ? null : $"{first.Name} is not a tire";
 
+    public override string? Unread(VehicleMotion motion, Part first)
+    {
+        if (motion.Find(first.Body).Module is not { } module) return null;
+        bool isLeft = ((PartForm.Tire)first.Form).Seat.IsLeft;
+        return Before(motion.Vehicle, module, isLeft) is { Hanging: not null, Bumped: not null } ? null : NoTravel(module, isLeft);
+    }
+
+    private static OriginalTravel? Before(Vehicle vehicle, AxleModule module, bool isLeft) => vehicle.OriginalTravels.GetValueOrDefault($"{module.Axle.Name}-{Side(isLeft)}");
+
+    private static string NoTravel(AxleModule module, bool isLeft) =>
+        $"the travel of the {module.Axle.Name} {Side(isLeft)} wheel before the lift is not in the file: type hub to fender as it stood, `hanging` and `bumped`, under `before-lift`";
+
+    private static string Side(bool isLeft) => isLeft ? "left" : "right";
+
     private protected override PosedQuestions Ask(MeasureRequest request)
     {
         if (request.Motion.Find(request.First.Body).Module is not { } module) return PosedQuestions.Lack($"{request.First.Name} is on no axle");
         bool isLeft = ((PartForm.Tire)request.First.Form).Seat.IsLeft;
-        string corner = $"{module.Axle.Name}-{(isLeft ? "left" : "right")}";
-        if (request.Motion.Vehicle.OriginalTravels.GetValueOrDefault(corner) is not { Hanging: { } hanging, Bumped: { } bumped } before)
-            return PosedQuestions.Lack(
-                $"the travel of the {module.Axle.Name} {(isLeft ? "left" : "right")} wheel before the lift is not in the file: type hub to fender as it stood, `hanging` and `bumped`, under `before-lift`");
+        if (Before(request.Motion.Vehicle, module, isLeft) is not { Hanging: { } hanging, Bumped: { } bumped } before) return PosedQuestions.Lack(NoTravel(module, isLeft));
         SolvedPose ride = module.Motion.At(RidePose.Of(module).AsSpan());
         if (!ride.IsSolved) return PosedQuestions.Lack("the axle can't be solved at ride height");
         Wheel wheel = isLeft ? module.Axle.Left : module.Axle.Right;

@@ -82,7 +82,7 @@ internal static class HazardTable
         },
         new("tires", "barrel to caliper, rod end, arm") { ServedBy = ["wheel-near-caliper", "wheel-strikes-arm-or-frame", "wheel-near-steering-rod-or-arm"] },
         new("wheels", "thread engagement, nut seat form, hub bore, spacers") { ServedBy = ["wheel-nuts-tightened", "wheel-seated-on-hub", "wheel-spacers-held"] },
-        new("wheels", "load rating, size for the rim, gearing and speedometer") { ServedBy = ["load-rating-of-wheels-and-tires", "speedometer-and-gearing"] },
+        new("wheels", "load rating, size for the rim, gearing and speedometer") { ServedBy = ["load-rating-of-wheels-and-tires", "speedometer-and-gearing", "speedometer-reads-wrong", "geared-far-from-original"] },
         new("wheels", "outside the bodywork (local law)") { ServedBy = ["local-law-looked-up"] },
         new("steering", "rods to frame, pan, cover, track bar, spring") { ServedBy = ["steering-rod-strikes-part", "steering-rod-near-part", "steering-rods"] },
         new("steering", "no over-centre at pitman arm, drag link, steering arm") { ServedBy = ["steering-goes-over-centre", "steering-close-to-over-centre"] },
@@ -93,8 +93,7 @@ internal static class HazardTable
         },
         new("steering", "rod-end angle")
         {
-            ServedBy = ["rod-end-nuts-pinned"],
-            Waits = "joint-angle: a stud has no direction in the file",
+            ServedBy = ["rod-end-nuts-pinned", "rod-end-bent-too-far"],
         },
         new("steering", "damper length")
         {
@@ -109,8 +108,7 @@ internal static class HazardTable
         new("steering", "bump-steer, toe-change") { ServedBy = ["wheels-steer-over-bumps", "toe-changes-over-travel"] },
         new("steering", "toe as measured")
         {
-            ServedBy = ["alignment-measured"],
-            Waits = "toe: a wheel has no toe of its own in the file",
+            ServedBy = ["alignment-measured", "toe-out-of-range"],
         },
         new("steering", "drag link and track bar alike in angle and length")
         {
@@ -134,7 +132,7 @@ internal static class HazardTable
         new("springs and shocks", "no shock bottoms before the bump stop") { ServedBy = ["shock-bottoms", "shocks", "bump-stops"] },
         new("springs and shocks", "no shock is the droop stop by surprise")
         {
-            Waits = "a fact that a strap is fitted: without one the shock always ends the droop, and a rule on open-reserve would fail on every vehicle",
+            ServedBy = ["shock-full-length-before-strap"],
             Also = "the travel table names the stop that ends each droop",
         },
         new("springs and shocks", "shock clear of frame and arms") { ServedBy = ["shock-strikes-part"] },
@@ -150,13 +148,13 @@ internal static class HazardTable
             Waits = "reserve: coil bind is a stop of the motion, and no rule asks whether it comes first",
         },
         new("springs and shocks", "metal never meets before the stop") { ServedBy = ["axle-strikes-frame", "axle-strikes-engine"] },
-        new("springs and shocks", "two thirds of the original travel left each way") { Waits = "travel: needs the readings from before the lift" },
+        new("springs and shocks", "two thirds of the original travel left each way") { ServedBy = ["travel-cut-short"] },
         new("links and axle", "arms, track bar and anti-roll bar clear of frame, pan, cover") { ServedBy = ["arm-strikes-part"] },
         new("links and axle", "fuel tank clear of the axle") { ServedBy = ["fuel-tank-struck-by-moving-part"] },
         new("links and axle", "ball-joint and bushing angle")
         {
-            ServedBy = ["arm-bolts-tightened"],
-            Waits = "joint-angle, bushing-deflection: joints have no axis in the file",
+            ServedBy = ["arm-bolts-tightened", "arm-joint-bent-too-far"],
+            Waits = "bushing-deflection: the twist of a bushing is no quantity yet",
         },
         new("links and axle", "anti-roll bar link not over centre") { ServedBy = ["anti-roll-bar-goes-over-centre"] },
         new("links and axle", "shackle angle")
@@ -169,8 +167,7 @@ internal static class HazardTable
         new("alignment", "axle centred by the track bar") { ServedBy = ["axle-stands-off-centre"] },
         new("alignment", "wheelbase left and right, brackets square to the rail")
         {
-            ServedBy = ["drop-brackets-tight"],
-            Waits = "wheelbase: the two sides are not told apart in the file",
+            ServedBy = ["drop-brackets-tight", "axle-not-square"],
         },
         new("alignment", "ride heights") { ServedBy = ["ride-heights-read-again"] },
         new("alignment", "caster, camber, toe from a gauge") { ServedBy = ["alignment-measured"] },
