@@ -83,14 +83,15 @@ public readonly record struct Interval(double Low, double High) : IReal<Interval
 
     private static bool IsZero(Interval a) => a.Low == 0 && a.High == 0;
 
-    // A NaN end means that nothing is known; so does one that has overflowed the wrong way.
+    // A NaN end means that nothing is known.
     private static Interval Outward(double low, double high)
     {
         double down = Down(low), up = Up(high);
         return down <= up ? new Interval(down, up) : Everything;
     }
 
-    private static double Down(double x) => x - ((Math.Abs(x) * Step) + Least);
+    // What has overflowed is more than the largest number, and no more is known.
+    private static double Down(double x) => x == double.PositiveInfinity ? double.MaxValue : x - ((Math.Abs(x) * Step) + Least);
 
-    private static double Up(double x) => x + ((Math.Abs(x) * Step) + Least);
+    private static double Up(double x) => x == double.NegativeInfinity ? double.MinValue : x + ((Math.Abs(x) * Step) + Least);
 }
