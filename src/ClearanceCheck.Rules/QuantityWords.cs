@@ -6,12 +6,7 @@ namespace ClearanceCheck.Rules;
 /// <summary>Values and limits of a quantity in the words that rule files use.</summary>
 public static class QuantityWords
 {
-    public static string Unit(Quantity quantity) => quantity.Unit switch
-    {
-        QuantityUnit.Percent => "%",
-        QuantityUnit.Millimetre => "mm",
-        _ => "deg",
-    };
+    public static string Unit(Quantity quantity) => QuantityUnitText.Of(quantity.Unit);
 
     /// <summary>A value with its unit.</summary>
     public static string Value(double value, Quantity quantity) => $"{NumberFormat.UpTo(value, 9)} {Unit(quantity)}";

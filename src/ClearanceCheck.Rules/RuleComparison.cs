@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClearanceCheck.Quantities;
+using ClearanceCheck.Quantities.Sets;
 using ClearanceCheck.Rules.Checklists;
 using ClearanceCheck.Vehicles;
 
@@ -10,20 +11,18 @@ internal static class RuleComparison
 {
     private const int MostFacts = 10;
 
-    private const string AllPoses = "all-poses", AnyOther = "";
+    private const string AnyOther = "";
 
     /// <summary>A phrase for each way in which the second rule asks less than the first; empty when it asks at least as much in every case.</summary>
     public static IEnumerable<string> Looser(Rule before, Rule after, Quantity quantity)
     {
         if (after.Severity < before.Severity) yield return SeverityWords.Lowered(before.Severity, after.Severity);
         if (SelectsLess(before.Part, after.Part) || (before.To is not null && (after.To is null || SelectsLess(before.To, after.To)))) yield return "fewer parts are looked at";
-        if (Over(after) != AllPoses && Over(after) != Over(before)) yield return "fewer poses are looked at";
+        if (after.Over != PoseSet.AllPoses && after.Over != before.Over) yield return "fewer poses are looked at";
         foreach (string phrase in LimitsAreLooser(before, after, quantity)) yield return phrase;
         if (after.Floor is { } floor && (before.Floor is not { } own || IsWorse(floor, own, after.Limit))) yield return "the give or take counts for less";
         if (AcceptsMore(before, after)) yield return "more may be accepted";
     }
-
-    private static string Over(Rule rule) => rule.Origins.FirstOrDefault(o => o.Field == "over")?.Typed ?? AllPoses;
 
     private static bool SelectsLess(PartSelector before, PartSelector after)
     {

@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using ClearanceCheck.Quantities;
+using ClearanceCheck.Quantities.Sets;
 using ClearanceCheck.Rules.Checklists;
 using ClearanceCheck.Rules.Loading;
 using ClearanceCheck.Vehicles;
@@ -66,14 +67,14 @@ public static class RuleSchema
     private static (string Name, JsonNode Schema)[] RuleFields(QuantityCatalogue quantities) =>
     [
         ("title", Text(null)),
-        ("severity", Word(RuleReader.SeverityWords)),
+        ("severity", Word(SeverityWords.All.Keys)),
         ("consequence", Text(null)),
         ("quantity", Word(quantities.All.Select(q => q.Id))),
         ("part", Ref("selector")),
         ("to", Ref("selector")),
         ("only-when", List(Word(RuleFacts.All))),
         // Which sets of poses there are is the search's; a word that is none is refused when the rule is loaded.
-        ("over", Text(Id)),
+        ("over", Word(PoseSetWords.Sets.Keys)),
         ("limit", Ref("limit")),
         ("cases", List(Ref("case"))),
         ("decision", Word(["guarded", "simple"])),

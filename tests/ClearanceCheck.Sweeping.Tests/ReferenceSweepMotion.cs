@@ -62,7 +62,7 @@ internal sealed class ReferenceSweepMotion : IMovingSystem
 
     public bool IsUnreachable(in DyadicCell cell) => false;
 
-    public DyadicCell CurvatureRegion(in DyadicCell cell) => DyadicCell.Whole(3);
+    public IReadOnlyList<DyadicCell> CurvatureRegions(in DyadicCell cell) => [DyadicCell.Whole(3)];
 
     public CurvatureBasis Curvatures(in DyadicCell cell, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate)
     {

@@ -91,13 +91,6 @@ internal sealed class BlockMap(LinkageMotion motion)
         return true;
     }
 
-    /// <summary>The block that holds the cell, or the cell where it spans several.</summary>
-    public DyadicCell Region(in DyadicCell cell)
-    {
-        List<DyadicCell> over = BlocksOver(cell);
-        return over.Count == 1 ? over[0] : cell;
-    }
-
     private CurvatureBasis BoundBlock(
         in DyadicCell block, in DyadicCell cell, int refinements, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate, ref bool started)
     {

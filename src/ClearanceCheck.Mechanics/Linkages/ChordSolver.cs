@@ -12,8 +12,6 @@ namespace ClearanceCheck.Mechanics.Linkages;
 internal static class ChordSolver
 {
     private const double Contraction = 0.3;
-    private const double ResidualMm = 1e-10;
-    private const double RedundancyMm = 1e-6;
     private const int MaximumSteps = 16;
 
     /// <summary>Prepares a solved pose.</summary>
@@ -54,7 +52,7 @@ internal static class ChordSolver
         double size = linkage.Residual(bodies, loads, settings, residual);
         for (int i = 0; i < MaximumSteps; i++)
         {
-            bool isSettled = size < ResidualMm;
+            bool isSettled = size < LinkageSolver.ResidualMm;
             start.Factor.Solve(residual, step);
             Move(linkage, bodies, loads, step, -1, next);
             double after = linkage.Residual(next, loads, settings, residual);
@@ -74,5 +72,5 @@ internal static class ChordSolver
     }
 
     private static RigidMotion[]? WithoutContradiction(Linkage linkage, RigidMotion[] bodies, ReadOnlySpan<double> settings) =>
-        linkage.LargestUnused(bodies, settings) > RedundancyMm ? null : bodies;
+        linkage.LargestUnused(bodies, settings) > LinkageSolver.RedundancyMm ? null : bodies;
 }

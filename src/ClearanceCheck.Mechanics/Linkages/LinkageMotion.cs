@@ -104,8 +104,6 @@ public sealed class LinkageMotion : IMovingSystem
         return ReachProof.Excludes(Linkage, settings);
     }
 
-    public DyadicCell CurvatureRegion(in DyadicCell cell) => blocks.Region(cell);
-
     public IReadOnlyList<DyadicCell> CurvatureRegions(in DyadicCell cell) => blocks.Regions(cell);
 
     public CurvatureBasis Curvatures(in DyadicCell cell, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate) =>

@@ -11,7 +11,7 @@ namespace ClearanceCheck.Mechanics.Linkages;
 public sealed class LinkageSolver(Linkage linkage)
 {
     // Residuals below this are rounding: points of a vehicle are some thousand mm away, where doubles are 1e-12 mm apart.
-    private const double ResidualMm = 1e-10;
+    internal const double ResidualMm = 1e-10;
     // Below this a factorisation made a step earlier is as good as a new one; when it gains less than this share, a new one is made.
     private const double ReuseMm = 0.1;
     private const double SlowShare = 1e-2;
@@ -22,7 +22,7 @@ public sealed class LinkageSolver(Linkage linkage)
     private const double PivotOfAFold = 1e-4;
     // Soft joints make pivots small everywhere: what counts is how much smaller they become.
     private const double ShareOfStartPivot = 1e-3;
-    private const double RedundancyMm = 1e-6;
+    internal const double RedundancyMm = 1e-6;
     private const int MaximumIterations = 25;
 
     private readonly double[] lengths = linkage.CoordinateLengths;

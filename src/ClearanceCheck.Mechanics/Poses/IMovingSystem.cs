@@ -24,11 +24,8 @@ public interface IMovingSystem
     /// <summary>True when it is proved that no pose of the cell can be reached by the linkage.</summary>
     bool IsUnreachable(in DyadicCell cell);
 
-    /// <summary>The region whose curvature bounds serve the cell: a block that holds it, or the cell itself where it is larger than a block.</summary>
-    DyadicCell CurvatureRegion(in DyadicCell cell);
-
     /// <summary>Regions that cover the cell, each with bounds that serve other cells as well.</summary>
-    IReadOnlyList<DyadicCell> CurvatureRegions(in DyadicCell cell) => [CurvatureRegion(cell)];
+    IReadOnlyList<DyadicCell> CurvatureRegions(in DyadicCell cell);
 
     /// <summary>Bounds, coordinate by coordinate over the cell, the second derivatives of points of one body in the frame of another.</summary>
     /// <param name="anchors">Points in the body's own coordinates; the bound holds for their convex hull.</param>

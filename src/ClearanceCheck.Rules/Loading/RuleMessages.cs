@@ -104,9 +104,6 @@ internal static class RuleMessages
             $"Correct the rule, or write `expect: {ExampleReader.Word(found)}`.");
     }
 
-    private static string Value(double value, Quantity quantity) =>
-        $"{NumberFormat.UpTo(value, 9)} {QuantityUnitText.Of(quantity.Unit)}";
-
     private static (string Words, string Example) UnitWords(QuantityUnit unit) => unit switch
     {
         QuantityUnit.Percent => ("a share in percent", "`5 %`"),

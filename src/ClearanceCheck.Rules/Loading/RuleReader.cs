@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClearanceCheck.Documents.Reading;
 using ClearanceCheck.Quantities;
 using ClearanceCheck.Quantities.Sets;
+using ClearanceCheck.Rules.Checklists;
 
 namespace ClearanceCheck.Rules.Loading;
 
@@ -14,16 +15,6 @@ internal sealed class RuleReader(QuantityCatalogue quantities)
         "title", "severity", "consequence", "quantity", "part", "to", "only-when", "over", "limit", "cases", "decision", "floor", "accept", "source", "advice", "hand-check", "recheck", "examples",
     ];
 
-    private static readonly Dictionary<string, Severity> Severities = new(StringComparer.Ordinal)
-    {
-        ["danger"] = Severity.Danger,
-        ["warning"] = Severity.Warning,
-        ["caution"] = Severity.Caution,
-        ["notice"] = Severity.Notice,
-    };
-
-    public static IEnumerable<string> SeverityWords => Severities.Keys;
-
     /// <summary>What a rule limits.</summary>
     public Quantity Quantity(Rule rule) => quantities.Find(rule.Quantity)!;
 
@@ -32,8 +23,8 @@ internal sealed class RuleReader(QuantityCatalogue quantities)
     private Rule? Read(string id, MappingReader reader)
     {
         Quantity? quantity = ReadQuantity(reader.Required("quantity", "what is limited: " + string.Join(", ", QuantityWords)));
-        Field severityField = reader.Required("severity", "how grave it is: " + string.Join(", ", Severities.Keys));
-        Placed<Severity>? severity = severityField.Choice(Severities);
+        Field severityField = reader.Required("severity", "how grave it is: " + string.Join(", ", SeverityWords.All.Keys));
+        Placed<Severity>? severity = severityField.Choice(SeverityWords.All);
         PartSelector? part = SelectorReader.Read(reader.Required("part", "which parts it is about"));
         Field toField = quantity is { IsOfPair: true }
             ? reader.Required("to", $"{quantity.Name} is measured between two parts, and this is the other one")

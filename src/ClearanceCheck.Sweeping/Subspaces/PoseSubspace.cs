@@ -62,8 +62,6 @@ public sealed class PoseSubspace : IMovingSystem
 
     public bool IsUnreachable(in DyadicCell cell) => whole.IsUnreachable(InWhole(cell));
 
-    public DyadicCell CurvatureRegion(in DyadicCell cell) => whole.CurvatureRegion(InWhole(cell));
-
     public IReadOnlyList<DyadicCell> CurvatureRegions(in DyadicCell cell) => whole.CurvatureRegions(InWhole(cell));
 
     public CurvatureBasis Curvatures(in DyadicCell cell, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate)

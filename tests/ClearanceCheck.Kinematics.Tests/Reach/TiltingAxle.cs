@@ -35,7 +35,7 @@ internal sealed class TiltingAxle(PoseBox box, ImmutableArray<Stop> stops) : IMo
 
     public bool IsUnreachable(in DyadicCell cell) => throw new NotSupportedException();
 
-    public DyadicCell CurvatureRegion(in DyadicCell cell) => throw new NotSupportedException();
+    public IReadOnlyList<DyadicCell> CurvatureRegions(in DyadicCell cell) => throw new NotSupportedException();
 
     public CurvatureBasis Curvatures(in DyadicCell cell, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate) => throw new NotSupportedException();
 }

@@ -44,7 +44,7 @@ internal sealed class AlteredMotion(IMovingSystem inner) : IMovingSystem
 
     public bool IsUnreachable(in DyadicCell cell) => IsOut?.Invoke(cell) == true || inner.IsUnreachable(cell);
 
-    public DyadicCell CurvatureRegion(in DyadicCell cell) => IsUnknown is null ? inner.CurvatureRegion(cell) : cell;
+    public IReadOnlyList<DyadicCell> CurvatureRegions(in DyadicCell cell) => IsUnknown is null ? inner.CurvatureRegions(cell) : [cell];
 
     public CurvatureBasis Curvatures(in DyadicCell cell, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate)
     {

@@ -59,7 +59,7 @@ internal sealed class FormulaMotion : IMovingSystem
 
     public bool IsUnreachable(in DyadicCell cell) => false;
 
-    public DyadicCell CurvatureRegion(in DyadicCell cell) => DyadicCell.Whole(Box.Dimensions);
+    public IReadOnlyList<DyadicCell> CurvatureRegions(in DyadicCell cell) => [DyadicCell.Whole(Box.Dimensions)];
 
     public CurvatureBasis Curvatures(in DyadicCell cell, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate)
     {

@@ -19,7 +19,7 @@ internal sealed class PartedMotion(IMovingSystem whole, MovingPart part) : IMovi
 
     public bool IsUnreachable(in DyadicCell cell) => whole.IsUnreachable(cell);
 
-    public DyadicCell CurvatureRegion(in DyadicCell cell) => whole.CurvatureRegion(cell);
+    public IReadOnlyList<DyadicCell> CurvatureRegions(in DyadicCell cell) => whole.CurvatureRegions(cell);
 
     public CurvatureBasis Curvatures(in DyadicCell cell, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate) =>
         whole.Curvatures(cell, frameBody, body, anchors, perCoordinate);

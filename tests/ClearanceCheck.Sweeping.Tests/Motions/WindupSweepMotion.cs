@@ -35,7 +35,7 @@ internal sealed class WindupSweepMotion : IMovingSystem
 
     public bool IsUnreachable(in DyadicCell cell) => false;
 
-    public DyadicCell CurvatureRegion(in DyadicCell cell) => DyadicCell.Whole(4);
+    public IReadOnlyList<DyadicCell> CurvatureRegions(in DyadicCell cell) => [DyadicCell.Whole(4)];
 
     // The axis of the wind-up goes through the kingpin point, as the steering's does: no point is farther from either.
     public CurvatureBasis Curvatures(in DyadicCell cell, int frameBody, int body, ReadOnlySpan<Vector3d> anchors, Span<Curvature> perCoordinate)
